@@ -1,0 +1,2 @@
+export type { Lit } from "./lit.ts";
+export * from "./theme.ts";

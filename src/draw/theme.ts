@@ -1,0 +1,70 @@
+/**
+ * Colours, type and stroke of every picture: a printed atlas on a drawing table. Three colours carry the teaching and mean the
+ * same in every view: ink is you, `course` is what you set, `radial` is what the station gives.
+ */
+
+export interface Theme {
+  readonly name: ThemeName;
+  /** The aircraft, its heading, plain text. */
+  readonly ink: string;
+  /** What you set: selected course, its line, index and needle. */
+  readonly course: string;
+  /** What the station gives: stations, roses, your radial, the TO side. */
+  readonly radial: string;
+  /** The ground everything lies on; null leaves it transparent. */
+  readonly desk: string | null;
+  /** A sheet on the desk. */
+  readonly paper: string;
+  readonly sea: string;
+  /** Low, middle, high ground. */
+  readonly land: readonly [string, string, string];
+  readonly coast: string;
+  /** Rules and hairlines. */
+  readonly line: string;
+  /** Secondary words. */
+  readonly soft: string;
+  readonly cover: string;
+  readonly coverInk: string;
+}
+
+export const THEME_NAMES = ["light", "dark"] as const;
+export type ThemeName = (typeof THEME_NAMES)[number];
+
+const LIGHT: Theme = {
+  name: "light",
+  ink: "#1d2730",
+  course: "#b3402a",
+  radial: "#0f6b78",
+  desk: "#e9e4d8",
+  paper: "#fbf8f1",
+  sea: "#e8eef0",
+  land: ["#efe6cf", "#e2d3ad", "#cdb787"],
+  coast: "#8b8468",
+  line: "#c9c2b2",
+  soft: "#5c6670",
+  cover: "#d9cfb8",
+  coverInk: "#7b705a",
+};
+
+const DARK: Theme = {
+  name: "dark",
+  ink: "#ece6d8",
+  course: "#f08a6c",
+  radial: "#62c3cf",
+  desk: "#12181d",
+  paper: "#1a2229",
+  sea: "#16212a",
+  land: ["#2c2f2a", "#3a392d", "#4c4833"],
+  coast: "#8f8a70",
+  line: "#37424a",
+  soft: "#9aa3a8",
+  cover: "#4a4538",
+  coverInk: "#c9bd9f",
+};
+
+export const THEMES: Readonly<Record<ThemeName, Theme>> = { light: LIGHT, dark: DARK };
+
+/** Words. */
+export const WORDS_FONT = "B612, 'DejaVu Sans', sans-serif";
+/** Every number that can change, so that it does not jump. */
+export const NUMBERS_FONT = "'B612 Mono', 'DejaVu Sans Mono', monospace";

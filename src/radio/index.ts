@@ -1,0 +1,2 @@
+export * from "./land.ts";
+export * from "./station.ts";

@@ -1,0 +1,3 @@
+export * from "./fault.ts";
+export * from "./scene.ts";
+export * from "./situation.ts";
