@@ -3,6 +3,7 @@
  *   true      from the geographic pole;
  *   magnetic  from today's magnetic north at the aircraft: headings and tracks;
  *   station   from the north a station was aligned to when surveyed: radials and the selected course.
+ * A fourth type, compass, is what the compass card reads before its deviation is allowed for (compass.ts).
  * Each has its own type, so that mixing them does not compile. Variation and declination are east positive.
  */
 
@@ -11,7 +12,8 @@ declare const north: unique symbol;
 export type TrueDeg = number & { readonly [north]: "true" };
 export type MagneticDeg = number & { readonly [north]: "magnetic" };
 export type StationDeg = number & { readonly [north]: "station" };
-export type Direction = TrueDeg | MagneticDeg | StationDeg;
+export type CompassDeg = number & { readonly [north]: "compass" };
+export type Direction = TrueDeg | MagneticDeg | StationDeg | CompassDeg;
 
 /** The number in [0, 360), never minus zero. Throws RangeError when it is not finite. */
 export function wrap360(deg: number): number {
@@ -35,6 +37,8 @@ export const trueDeg = (deg: number): TrueDeg => wrap360(deg) as TrueDeg;
 export const magneticDeg = (deg: number): MagneticDeg => wrap360(deg) as MagneticDeg;
 /** A direction from the station's own north; any finite number of degrees, kept in [0, 360). */
 export const stationDeg = (deg: number): StationDeg => wrap360(deg) as StationDeg;
+/** A direction as the compass reads it; any finite number of degrees, kept in [0, 360). */
+export const compassDeg = (deg: number): CompassDeg => wrap360(deg) as CompassDeg;
 
 /** Magnetic = true less variation (degrees, east positive). */
 export const magneticFromTrue = (direction: TrueDeg, variationDeg: number): MagneticDeg =>
