@@ -1,0 +1,48 @@
+// @ts-check
+// Why: the closing line of `npm test` gives totals, and its failure the first cause; both are read from the report
+// that the test runner writes as JSON.
+
+import { existsSync, readFileSync } from "node:fs";
+import { relative } from "node:path";
+
+/** @typedef {{ fullName: string, status: string, failureMessages?: string[] }} Assertion */
+/** @typedef {{ name: string, status: string, message?: string, assertionResults: Assertion[] }} FileResult */
+/**
+ * @typedef {object} Totals
+ * @property {number} passed tests
+ * @property {number} skipped tests
+ * @property {number} files test files that ran
+ */
+
+/** @param {string} path @returns {readonly FileResult[]} */
+export function readReport(path) {
+  return existsSync(path) ? JSON.parse(readFileSync(path, "utf8")).testResults : [];
+}
+
+/**
+ * @param {readonly FileResult[]} results
+ * @returns {Totals}
+ */
+export function totalsOf(results) {
+  const tests = results.flatMap((file) => file.assertionResults);
+  return {
+    passed: tests.filter((test) => test.status === "passed").length,
+    skipped: tests.filter((test) => test.status !== "passed" && test.status !== "failed").length,
+    files: results.length,
+  };
+}
+
+/**
+ * The first test that failed, or the first file that could not be run, with its reason; null when all is well.
+ * @param {readonly FileResult[]} results
+ * @param {string} root
+ */
+export function firstFailure(results, root) {
+  for (const file of results) {
+    const where = relative(root, file.name);
+    const failed = file.assertionResults.find((test) => test.status === "failed");
+    if (failed) return `${where}: ${failed.fullName}\n${(failed.failureMessages ?? []).join("\n")}`;
+    if (file.status === "failed") return `${where}\n${file.message ?? ""}`;
+  }
+  return null;
+}

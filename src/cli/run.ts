@@ -1,0 +1,99 @@
+/** From the arguments to an exit code: finds the command, reads its call, runs it, words what went wrong. */
+
+import { readCall } from "./call.ts";
+import type { Command } from "./command.ts";
+import { CallFault, EXIT_CALL, EXIT_DONE, EXIT_INPUT, type ExitCode, InputFault } from "./faults.ts";
+import { commandHelp, generalHelp } from "./help.ts";
+import { didYouMean } from "./nearest.ts";
+import { packageVersion } from "./package-files.ts";
+import { print, tell } from "./streams.ts";
+
+interface Entry {
+  readonly name: string;
+  readonly summary: string;
+  /** Loaded only when called: the picture and server parts take their time to start. */
+  load(): Promise<Command>;
+}
+
+export const COMMANDS: readonly Entry[] = [
+  {
+    name: "bench",
+    summary: "opens the bench on this machine and prints its address",
+    load: async () => (await import("./bench.ts")).BENCH,
+  },
+  {
+    name: "read",
+    summary: "what every instrument shows in a scene, and why",
+    load: async () => (await import("./read.ts")).READ,
+  },
+  {
+    name: "figure",
+    summary: "a picture of a scene: SVG, PNG or PDF",
+    load: async () => (await import("./figure.ts")).FIGURE,
+  },
+  {
+    name: "ident",
+    summary: "a station's ident as sound",
+    load: async () => (await import("./ident.ts")).IDENT,
+  },
+  {
+    name: "stations",
+    summary: "reads a station file or the worldwide table, lists and converts it",
+    load: async () => (await import("./stations.ts")).STATIONS,
+  },
+];
+
+/** Runs one call of the command line. Never throws. */
+export async function run(args: readonly string[]): Promise<ExitCode> {
+  const [name, ...rest] = args;
+  try {
+    if (name === undefined) {
+      tell(generalHelp(COMMANDS));
+      return EXIT_CALL;
+    }
+    if (name === "--help" || name === "-h" || name === "help") {
+      print(generalHelp(COMMANDS));
+      return EXIT_DONE;
+    }
+    if (name === "--version") {
+      print(packageVersion());
+      return EXIT_DONE;
+    }
+    return await runCommand(name, rest);
+  } catch (error) {
+    return fail(error, COMMANDS.some((entry) => entry.name === name) ? `needlework ${name}` : "needlework");
+  }
+}
+
+async function runCommand(name: string, args: readonly string[]): Promise<ExitCode> {
+  const entry = COMMANDS.find((candidate) => candidate.name === name);
+  if (entry === undefined) {
+    const kind = name.startsWith("-") ? "option" : "command";
+    const known = [...COMMANDS.map((candidate) => candidate.name), "--help", "--version"];
+    throw new CallFault(`unknown ${kind} ${name}${didYouMean(name, known)}`);
+  }
+  const command = await entry.load();
+  const call = readCall(command, args);
+  if (call.has("help")) {
+    print(commandHelp(command));
+    return EXIT_DONE;
+  }
+  return command.run(call);
+}
+
+function fail(error: unknown, caller: string): ExitCode {
+  if (error instanceof InputFault) {
+    tell(error.message);
+    return error.exitCode;
+  }
+  if (error instanceof CallFault) {
+    tell(`${caller}: ${error.message}; see ${caller} --help`);
+    return error.exitCode;
+  }
+  const reason = error instanceof Error ? error.message : String(error);
+  tell(
+    `${caller}: this should not have happened (${reason.split("\n")[0]}); please report it with the file and the call, run with NEEDLEWORK_DEBUG=1`,
+  );
+  if (process.env.NEEDLEWORK_DEBUG === "1" && error instanceof Error) tell(error.stack ?? "");
+  return EXIT_INPUT;
+}
