@@ -1,4 +1,6 @@
 export { compassFromMagnetic, magneticFromCompass } from "./compass.ts";
+export { convergenceDeg, directionBack } from "./convergence.ts";
+export { type CoordinatesRead, latLonText, readLatLon } from "./coordinates.ts";
 export {
   type CompassDeg,
   compassDeg,
@@ -72,6 +74,7 @@ export {
   turnRadiusNm,
   turnTimeS,
 } from "./turn.ts";
+export { LEAST_CUT_DEG, type LineFromStation, type TwoLineFix, twoLineFix } from "./two-line-fix.ts";
 export {
   FT_PER_NM,
   ftFromKm,

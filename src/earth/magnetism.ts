@@ -96,10 +96,13 @@ export function decimalYear(date: string): number {
   // The engine rolls 30 February over into March, so the day must survive the journey there and back.
   if (year === undefined || !Number.isFinite(ms) || new Date(ms).toISOString().slice(0, 10) !== date)
     throw new RangeError(`a date must be a day of the calendar written YYYY-MM-DD, got "${date}"`);
-  const start = Date.parse(`${year}-01-01T00:00:00Z`);
-  const end = Date.parse(`${String(Number(year) + 1).padStart(4, "0")}-01-01T00:00:00Z`);
-  return Number(year) + (ms - start) / (end - start);
+  const daysBefore = (ms - Date.parse(`${year}-01-01T00:00:00Z`)) / MS_PER_DAY;
+  return Number(year) + daysBefore / daysInYear(Number(year));
 }
+
+const MS_PER_DAY = 86_400_000;
+const daysInYear = (year: number): number =>
+  year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 366 : 365;
 
 const DRAWN_LIMIT = 64;
 const drawn = new Map<number, MagneticModel>();
