@@ -34,7 +34,12 @@ export type NoSignal =
   | { readonly kind: "distance-only"; readonly station: Station }
   | { readonly kind: "silent"; readonly station: Station }
   | { readonly kind: "below-horizon"; readonly station: Station }
-  | { readonly kind: "terrain"; readonly station: Station; readonly peakName: string }
+  | {
+      readonly kind: "terrain";
+      readonly station: Station;
+      readonly peakName: string;
+      readonly leastAltitudeFt: number;
+    }
   | { readonly kind: "too-weak"; readonly station: Station };
 
 /** What the pilot hears when listening for the ident. */

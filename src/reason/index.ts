@@ -1,1 +1,5 @@
-export * from "./reason.ts";
+export { cutFor } from "./fly.ts";
+export { type ReadingJson, type ReceiverJson, readingJson, type SituationJson } from "./reading-json.ts";
+export { type Part, REASON_RULES, type Reason, type ReasonRule } from "./reason.ts";
+export { reasonsFor } from "./reasons-for.ts";
+export { degrees, dotsText, eastWest, feet, miles } from "./words.ts";

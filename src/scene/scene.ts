@@ -1,6 +1,6 @@
 /** A scene after reading: one situation as its author set it, every reference followed. Plain data. */
 
-import type { LatLon, MagneticDeg, TrueDeg } from "../earth/index.ts";
+import type { LatLon, MagneticDeg, Wind } from "../earth/index.ts";
 import type { ReceiverSettings } from "../panel/index.ts";
 import type { Land, Station } from "../radio/index.ts";
 
@@ -11,12 +11,6 @@ export interface Aircraft {
   readonly altitudeFt: number;
   /** True airspeed, kt. */
   readonly tasKt: number;
-}
-
-export interface Wind {
-  /** Where it blows from. */
-  readonly from: TrueDeg;
-  readonly speedKt: number;
 }
 
 export interface Scene {

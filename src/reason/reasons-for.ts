@@ -1,0 +1,32 @@
+/** The whole argument: for each receiver the steps that its scene needs, in the order an instructor asks them. */
+
+import type { Situation } from "../scene/index.ts";
+import { fly, headingAgrees } from "./fly.ts";
+import { deviation, distance, line, toOrFrom } from "./line.ts";
+import { norths, radial } from "./radial.ts";
+import type { Reason } from "./reason.ts";
+import { publishedVolume, received } from "./received.ts";
+import type { Rule } from "./step.ts";
+import { identified, tuned } from "./tuned.ts";
+
+const RULES: readonly Rule[] = [
+  tuned,
+  identified,
+  received,
+  publishedVolume,
+  radial,
+  norths,
+  line,
+  toOrFrom,
+  deviation,
+  distance,
+  headingAgrees,
+  fly,
+];
+
+/** The steps for every receiver, in panel order, numbered from 1 for each. */
+export const reasonsFor = (situation: Situation): Reason[] =>
+  situation.receivers.flatMap((reading) => {
+    const steps = RULES.map((rule) => rule({ situation, reading })).filter((step) => step !== null);
+    return steps.map((step, index) => ({ ...step, receiver: reading.settings.name, number: index + 1 }));
+  });

@@ -1,0 +1,59 @@
+/**
+ * From a scene to its situation: every computed quantity. Build a `resolver` once for stations and land that stay while the
+ * aircraft is dragged and courses are turned; `resolveScene` is for a single scene.
+ */
+
+import { magneticFromTrue, trackForHeading, trueFromMagnetic, variation } from "../earth/index.ts";
+import { type Airwaves, airwaves, type Flight, readReceiver } from "../panel/index.ts";
+import type { Land, Station } from "../radio/index.ts";
+import { cautionsFor } from "./cautions.ts";
+import type { Scene } from "./scene.ts";
+import type { Situation } from "./situation.ts";
+
+/** The situation of a scene. Throws RangeError on a station poleward of 80 degrees; the readers refuse it first. */
+export const resolveScene = (scene: Scene): Situation => resolver(scene.stations, scene.land)(scene);
+
+/**
+ * Resolves scenes over the same stations and land. A scene with others is still resolved right: its own are then worked out
+ * anew.
+ */
+export function resolver(stations: readonly Station[], land: Land | null): (scene: Scene) => Situation {
+  const air = airwaves(stations, land?.peaks);
+  return (scene) => {
+    const same = scene.stations === stations && scene.land === land;
+    return resolveOver(same ? air : airwaves(scene.stations, scene.land?.peaks), scene);
+  };
+}
+
+function resolveOver(air: Airwaves, scene: Scene): Situation {
+  const { aircraft, wind } = scene;
+  const { variationDeg, model } = variation({
+    position: aircraft.position,
+    altitudeFt: aircraft.altitudeFt,
+    date: scene.date,
+  });
+  const headingTrue = trueFromMagnetic(aircraft.heading, variationDeg);
+  const madeGood = trackForHeading({ heading: headingTrue, tasKt: aircraft.tasKt, wind });
+  const { track, driftDeg, groundspeedKt } =
+    madeGood.kind === "moving" ? madeGood : { track: headingTrue, driftDeg: 0, groundspeedKt: 0 };
+  const flight: Flight = {
+    position: aircraft.position,
+    altitudeFt: aircraft.altitudeFt,
+    heading: aircraft.heading,
+    track,
+    groundspeedKt,
+  };
+  const receivers = scene.receivers.map((settings) => readReceiver(air, flight, settings));
+  return {
+    scene,
+    variationDeg,
+    magneticModel: model,
+    headingTrue,
+    track: magneticFromTrue(track, variationDeg),
+    trackTrue: track,
+    driftDeg,
+    groundspeedKt,
+    receivers,
+    cautions: cautionsFor(scene, model, receivers),
+  };
+}
