@@ -18,7 +18,7 @@ export type FrequencyService = "vor" | "localizer" | "not-a-channel" | "outside"
 export interface ChannelVerdict {
   readonly service: FrequencyService;
   readonly frequencyMhz: number;
-  /** One sentence for a person: what the frequency is, and what would be a VOR channel. No full stop. */
+  /** One sentence for a person: what the frequency is, and what would be right. No full stop. */
   readonly explanation: string;
   /** The nearest VOR channels, lower first, MHz; the channel itself when it is one. */
   readonly nearestVorMhz: readonly number[];
@@ -82,7 +82,7 @@ export function explainFrequency(frequencyMhz: number): ChannelVerdict {
     vor: `${text} is a VOR channel`,
     localizer: `${text} is a localizer channel; VOR channels below 112 MHz have an even tenth, ${near}`,
     "not-a-channel": `${text} is not on the 50 kHz steps of the navigation band; of the VOR channels ${near}`,
-    outside: `${text} is outside the navigation band, 108.00 to 117.95 MHz; of the VOR channels ${near}`,
+    outside: `${text} is outside the navigation band, 108.00 to 117.95 MHz`,
   }[service];
   return { service, frequencyMhz, explanation, nearestVorMhz };
 }

@@ -6,16 +6,17 @@
 
 import { FT_PER_NM } from "../earth/index.ts";
 
-/** Half angle from the vertical of a VOR's cone (or less, where flight test has shown so). 2.4.4.1. */
+/** Half angle of a VOR's cone, from the vertical. 2.4.4.1. */
 export const VOR_CONE_HALF_ANGLE_DEG = 50;
-/** Of a non-directional beacon's, for comparison. 2.4.4.2. */
-export const NDB_CONE_HALF_ANGLE_DEG = 40;
 /** Lateral deviation allowed abeam a VOR, NM for each 1000 ft above it. 2.4.4.1. */
 const ABEAM_NM_PER_KFT = 0.033;
 
 const radians = (deg: number): number => (deg * Math.PI) / 180;
 
-/** Radius of the cone, NM, at a height above the antenna, feet (0 at or below it). */
+/**
+ * Radius of the cone, NM, at a height above the antenna, feet (0 at or below it). Another half angle than 50 degrees
+ * serves where flight test has shown a lesser one.
+ */
 export const coneRadiusNm = (heightAboveFt: number, halfAngleDeg = VOR_CONE_HALF_ANGLE_DEG): number =>
   (Math.max(0, heightAboveFt) / FT_PER_NM) * Math.tan(radians(halfAngleDeg));
 
