@@ -15,8 +15,8 @@ const FREE_SPACE_OHM = 120 * Math.PI;
 /** The least field promised inside a VOR's coverage. From memory of Annex 10 Vol I, 3.3.4.2. */
 export const MINIMUM_FIELD_MICROVOLT_PER_M = 90;
 /**
- * Down to this the needle may still work, unpromised. Our choice, 10 dB under the published minimum: 90 uV/m into a
- * dipole leaves a receiver about 25 uV, and receivers commonly drop their flag near 5 to 8 uV (common practice).
+ * Down to this the needle may still work, unpromised. Our choice, 10 dB under the published minimum: 90 uV/m gives an
+ * isotropic antenna 25 uV across 50 ohm, and receivers commonly drop their flag near 5 to 8 uV (common practice).
  */
 export const WEAKEST_FIELD_MICROVOLT_PER_M = MINIMUM_FIELD_MICROVOLT_PER_M / Math.sqrt(10);
 

@@ -1,18 +1,138 @@
-export * from "./channel-plan.ts";
-export * from "./cone.ts";
-export * from "./dme-accuracy.ts";
-export * from "./dme-pairing.ts";
-export * from "./field-strength.ts";
-export * from "./ident.ts";
-export * from "./ident-sound.ts";
-export * from "./land.ts";
-export * from "./line-of-sight.ts";
-export * from "./morse.ts";
-export * from "./radial.ts";
-export * from "./service-volume.ts";
-export * from "./significant-point.ts";
-export * from "./slant-range.ts";
-export * from "./station.ts";
-export * from "./terrain.ts";
-export * from "./wav.ts";
-export * from "./worldwide-table.ts";
+export {
+  type ChannelVerdict,
+  explainFrequency,
+  type FrequencyRead,
+  type FrequencyService,
+  frequencyText,
+  LOCALIZER_CHANNELS_MHZ,
+  nearestVorChannels,
+  readFrequency,
+  sameChannel,
+  serviceOf,
+  VOR_CHANNELS_MHZ,
+} from "./channel-plan.ts";
+export {
+  abeamToleranceNm,
+  coneRadiusNm,
+  elevationAngleDeg,
+  isInCone,
+  timeAcrossConeS,
+  VOR_CONE_HALF_ANGLE_DEG,
+} from "./cone.ts";
+export type { BrokenRow } from "./csv-rows.ts";
+export { DME_MAX_RANGE_NM, dmeAccuracyFaaNm, dmeToleranceIcaoNm } from "./dme-accuracy.ts";
+export {
+  type DmeChannel,
+  type DmeChannelRead,
+  type DmeMode,
+  dmeChannel,
+  pairedDmeChannel,
+  readDmeChannel,
+} from "./dme-pairing.ts";
+export {
+  defaultEirpW,
+  type FieldVerdict,
+  fieldMicrovoltPerM,
+  fieldVerdict,
+  freeSpaceLossDb,
+  MINIMUM_FIELD_MICROVOLT_PER_M,
+  powerFluxDbwPerM2,
+  TYPICAL_EIRP_W,
+  WEAKEST_FIELD_MICROVOLT_PER_M,
+} from "./field-strength.ts";
+export {
+  DME_IDENT_HZ,
+  IDENT_PERIOD_S,
+  IDENT_WORDS_PER_MINUTE,
+  type IdentCall,
+  type IdentSource,
+  identCalls,
+  identDurationS,
+  identPeriodS,
+  keying,
+  TEST_IDENT,
+  type ToneStroke,
+  usableParts,
+  VOR_IDENT_HZ,
+} from "./ident.ts";
+export {
+  callSamples,
+  IDENT_AMPLITUDE,
+  IDENT_SAMPLE_RATE_HZ,
+  type IdentSoundOptions,
+  identSamples,
+} from "./ident-sound.ts";
+export type { Airfield, Island, Land, Peak, ReliefArea } from "./land.ts";
+export {
+  EARTH_RADIUS_NM,
+  EFFECTIVE_EARTH_RADIUS_NM,
+  leastHeightByRuleFt,
+  leastHeightFt,
+  lineOfSightByRuleNm,
+  lineOfSightNm,
+  radioHorizonNm,
+} from "./line-of-sight.ts";
+export {
+  dotMs,
+  isMorseText,
+  type MorseStroke,
+  morseCode,
+  morseStrokes,
+  morseUnits,
+  printedMorse,
+  WORD_GAP_UNITS,
+} from "./morse.ts";
+export { radialToward, VOT_RADIAL } from "./radial.ts";
+export {
+  isServiceClass,
+  type ServiceClass,
+  type ServiceVolume,
+  serviceRadiusNm,
+  serviceVolume,
+} from "./service-volume.ts";
+export {
+  flightPlanPoint,
+  placeOfPoint,
+  readSignificantPoint,
+  type SignificantPoint,
+  type SignificantPointRead,
+  type StationPoint,
+  spokenPoint,
+} from "./significant-point.ts";
+export {
+  groundRangeByPansOpsNm,
+  groundRangeNm,
+  slantErrorIsNegligible,
+  slantRangeNm,
+} from "./slant-range.ts";
+export {
+  DME_CLASSES,
+  type DmeClass,
+  givesBearing,
+  givesDistance,
+  STATION_KINDS,
+  STATION_STATUSES,
+  type Station,
+  type StationKind,
+  type StationStatus,
+  VOR_CLASSES,
+  type VorClass,
+} from "./station.ts";
+export {
+  type Aloft,
+  coneSurfaceFt,
+  type FromAntenna,
+  type TerrainAround,
+  type TerrainVerdict,
+  terrainAround,
+  terrainBetween,
+  terrainToward,
+} from "./terrain.ts";
+export { wavBytes } from "./wav.ts";
+export {
+  type NotTheTable,
+  type RowNote,
+  readWorldwideTable,
+  type WorldwideCounts,
+  type WorldwideTable,
+} from "./worldwide-table.ts";
