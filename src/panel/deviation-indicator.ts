@@ -12,8 +12,8 @@ export const DOTS_EACH_SIDE = 5;
 export const DEGREES_PER_DOT = FULL_SCALE_DEG / DOTS_EACH_SIDE;
 /** Half the width of the band square to the course in which the flag shows neither TO nor FROM, degrees. Common practice. */
 export const ABEAM_HALF_WIDTH_DEG = 2;
-/** A needle nearer the middle than this reads as centred: an eighth of a dot, about the width of the needle itself. */
-export const CENTRED_WITHIN_DEG = 0.25;
+/** A needle nearer the middle than this reads as centred: a quarter of a dot, about the width of the needle itself. Our choice. */
+export const CENTRED_WITHIN_DEG = 0.5;
 
 const RAD = Math.PI / 180;
 /** Below this the sine is arithmetic noise of an exactly centred needle, degrees. */

@@ -12,7 +12,7 @@ import {
   wrap180,
 } from "../earth/index.ts";
 import type { Argument, Rule, Step } from "./step.ts";
-import { course3, degrees } from "./words.ts";
+import { course3, degrees, wholeDegrees } from "./words.ts";
 
 const ORIENTATION = "FAA Instrument Flying Handbook, FAA-H-8083-15B, ch. 9, orientation and tracking";
 /** The usual cut; wider when farther off, so that the line is met before the station. */
@@ -32,7 +32,7 @@ export const headingAgrees: Rule = ({ reading }) => {
   const numbers = { headingDeg: heading, courseDeg: settings.course, apartDeg };
   const parts = ["heading", "course", "needle"] as const;
   const title = `Heading ${course3(heading)}`;
-  const compare = `Heading ${course3(heading)} lies ${degrees(apartDeg)} from course ${course3(settings.course)}`;
+  const compare = `Heading ${course3(heading)} lies ${wholeDegrees(apartDeg)} from course ${course3(settings.course)}`;
   if (!reversed) {
     if (needleSide === "centre") return null;
     return {
@@ -123,7 +123,7 @@ function intercept(argument: Argument): Step {
   return {
     rule: "fly",
     title: "To fly it",
-    sentence: `${turn}, a ${cutDeg}° cut to the ${side > 0 ? "right" : "left"} of course ${course3(settings.course)}, until the needle comes alive and centres${then}.`,
+    sentence: `${turn}, a ${cutDeg}° cut to the ${side > 0 ? "right" : "left"} of course ${course3(settings.course)}, until the needle ${reading.fullScale ? "comes alive and centres" : "centres"}${then}.`,
     numbers: { cutDeg, interceptHeadingDeg: heading, ...(held === null ? {} : { headingDeg: held.heading }) },
     source: ORIENTATION,
     parts: ["heading", "course", "needle"],

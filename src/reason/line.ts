@@ -3,7 +3,7 @@
 import { reciprocal, turnBetween } from "../earth/index.ts";
 import { DEGREES_PER_DOT, FULL_SCALE_DEG, offCourseNm, offCourseOneInSixtyNm } from "../panel/index.ts";
 import type { Rule } from "./step.ts";
-import { course3, degrees, dotsText, miles } from "./words.ts";
+import { course3, dotsText, miles, wholeDegrees } from "./words.ts";
 
 const HANDBOOK_FLAG = "FAA Instrument Flying Handbook, FAA-H-8083-15B, ch. 9, TO/FROM indicator";
 
@@ -25,7 +25,7 @@ export const toOrFrom: Rule = ({ reading }) => {
   const { radial, station, settings, flag } = reading;
   if (radial === null || station === null || station.kind === "VOT" || settings.face === "rmi") return null;
   const apartDeg = Math.abs(turnBetween(radial, settings.course));
-  const compare = `Radial ${course3(radial)} lies ${degrees(apartDeg)} from course ${course3(settings.course)}`;
+  const compare = `Radial ${course3(radial)} lies ${wholeDegrees(apartDeg)} from course ${course3(settings.course)}`;
   const numbers = { radialDeg: radial, courseDeg: settings.course, apartDeg };
   const common = { rule: "to-from", numbers, source: HANDBOOK_FLAG } as const;
   switch (flag) {
@@ -70,7 +70,7 @@ export const deviation: Rule = ({ reading }) => {
       sentence: `The needle is centred: you are on the line of course ${course}.`,
       parts: ["needle", "course"],
     };
-  const size = degrees(deviationDeg);
+  const size = wholeDegrees(deviationDeg);
   const where = `facing ${course}, the line is on your ${needleSide}`;
   if (fullScale)
     return {
@@ -97,7 +97,7 @@ export const distance: Rule = ({ reading }) => {
   return {
     rule: "distance",
     title: `${miles(offNm)} off`,
-    sentence: `${degrees(deviationDeg)} at ${miles(geometry.distanceNm)} is ${miles(offNm)} off the line, by one in sixty: a degree is a mile at 60.`,
+    sentence: `${wholeDegrees(deviationDeg)} at ${miles(geometry.distanceNm)} is ${miles(offNm)} off the line: a degree is a mile at 60, so ${geometry.distanceNm.toFixed(0)} × ${wholeDegrees(deviationDeg).slice(0, -1)} ÷ 60.`,
     numbers: { offCourseNm: offNm, offCourseOneInSixtyNm: byRuleNm, distanceNm: geometry.distanceNm },
     source: "one-in-sixty rule: general navigation texts",
     parts: ["offset", "dme"],

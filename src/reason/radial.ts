@@ -17,10 +17,12 @@ export const radial: Rule = ({ reading }) => {
     errorDeg === 0
       ? ""
       : `; this receiver reads ${degrees(errorDeg)} ${errorDeg > 0 ? "high" : "low"}, you are really on ${course3(geometry.trueRadial)}`;
+  const who =
+    reading.settings.face === "rmi" ? "The pointer's tail says where you are: on the" : "You are on the";
   return {
     rule: "radial",
     title: "Your radial",
-    sentence: `You are on the ${course3(measured)} radial of ${station.ident}, counted from the station's own north (${north}), whichever way you point${error}.`,
+    sentence: `${who} ${course3(measured)} radial of ${station.ident}, counted from the station's own north (${north}), whichever way you point${error}.`,
     numbers: {
       radialDeg: measured,
       bearingToDeg: reading.bearingTo ?? 0,

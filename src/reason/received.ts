@@ -3,7 +3,7 @@
 import type { NoSignal, StationGeometry } from "../panel/index.ts";
 import { coneRadiusNm, leastHeightFt, type Station } from "../radio/index.ts";
 import type { Rule, Step } from "./step.ts";
-import { atLeastFeet, feet, miles } from "./words.ts";
+import { atLeastFeet, feet, miles, wholeMiles } from "./words.ts";
 
 const LINE_OF_SIGHT = "line of sight over the 4/3 earth: ITU-R P.310; the pilot's rule is 1.23 (√h₁ + √h₂)";
 const VOLUMES = "FAA Aeronautical Information Manual, para 1-1-8, TBL 1-1-1";
@@ -45,7 +45,7 @@ export const received: Rule = ({ situation, reading }) => {
       return {
         ...base,
         title: "Received",
-        sentence: `${miles(geometry.distanceNm)} away at ${feet(altitudeFt)}: line of sight reaches ${miles(geometry.lineOfSightNm)}${inside(station, geometry)}.`,
+        sentence: `${miles(geometry.distanceNm)} away at ${feet(altitudeFt)}: line of sight reaches ${wholeMiles(geometry.lineOfSightNm)}${inside(station, geometry)}.`,
         source: `${LINE_OF_SIGHT}; ${VOLUMES}`,
         parts: ["station", "aircraft", "service-volume"],
       };
@@ -60,7 +60,7 @@ export const publishedVolume: Rule = ({ reading }) => {
   const promise =
     radiusNm === 0
       ? `${feet(geometry.heightAboveFt)} above the station nothing is promised`
-      : `${feet(geometry.heightAboveFt)} above the station it is promised to ${miles(radiusNm)}`;
+      : `${feet(geometry.heightAboveFt)} above the station it is promised to ${wholeMiles(radiusNm)}`;
   return {
     rule: "service-volume",
     title: "Beyond what is promised",
@@ -77,7 +77,7 @@ export const publishedVolume: Rule = ({ reading }) => {
 
 const inside = (station: Station, geometry: StationGeometry): string =>
   geometry.serviceVolume === "inside"
-    ? `, and class ${station.vorClass} is promised to ${miles(geometry.serviceRadiusNm ?? 0)} at this height`
+    ? `, and class ${station.vorClass} is promised to ${wholeMiles(geometry.serviceRadiusNm ?? 0)} at this height`
     : "";
 
 function notReceived(

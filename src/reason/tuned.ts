@@ -38,6 +38,13 @@ export const tuned: Rule = ({ reading }) => {
       parts: ["frequency", "ident", "needle", "flag"],
     };
   }
+  if (signal.kind === "none" && signal.why.kind !== "distance-only" && reading.ident.kind === "none")
+    return {
+      ...base,
+      title: "Tuned, not proved",
+      sentence: `${frequency} is ${station.name}, ${station.ident}, by the chart, but no ident is heard: nothing on the panel may be believed.`,
+      parts: ["frequency", "ident", "flag"],
+    };
   if (reading.ident.kind !== "ident") return null;
   return {
     ...base,

@@ -10,6 +10,9 @@ export function miles(distanceNm: number): string {
   return `${distanceNm.toFixed(decimals)} NM`;
 }
 
+/** "40 NM": a published radius, or a distance where tenths say nothing. */
+export const wholeMiles = (distanceNm: number): string => `${Math.round(distanceNm)} NM`;
+
 /** "3,500 ft", rounded to ten. */
 export const feet = (heightFt: number): string => `${thousands(Math.round(heightFt / 10) * 10)} ft`;
 
@@ -21,6 +24,10 @@ export function degrees(deg: number): string {
   const tenths = Math.round(Math.abs(deg) * 10) / 10;
   return `${Number.isInteger(tenths) ? tenths.toFixed(0) : tenths.toFixed(1)}°`;
 }
+
+/** "4°": to the whole degree, so that it agrees with three-digit directions; under one degree with a decimal. */
+export const wholeDegrees = (deg: number): string =>
+  Math.abs(deg) < 0.95 ? degrees(deg) : `${Math.round(Math.abs(deg))}°`;
 
 /** "7.2° W", "10° W", "0°". */
 export function eastWest(deg: number): string {
