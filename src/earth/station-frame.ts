@@ -78,8 +78,8 @@ export function stationFrame(position: LatLon): StationFrame {
 
 /**
  * Writes true azimuth and distance from the station to a place into `out`, without allocating. Returns false, with 0 in
- * both, when the place is within a millimetre of the station and no direction exists; within a metre the last digits of
- * the azimuth are rounding noise (1e-7 degree at a metre, growing inversely). Any longitude; throws RangeError on a
+ * both, when the place is within a millimetre of the station and no direction exists; nearer than a metre
+ * the azimuth is rounding noise (4e-7 degree at a metre, 4e-4 at a millimetre). Any longitude; throws RangeError on a
  * latitude outside [-90, 90] or NaN.
  */
 export function azimuthDistance(
