@@ -15,6 +15,7 @@ export {
 export { type Fault, faultLine } from "./fault.ts";
 export { FAULT_CODES, type FaultCode } from "./fault-codes.ts";
 export { type LandRead, readLand } from "./land-file.ts";
+export { nearMatch } from "./near-match.ts";
 export { resolver, resolveScene } from "./resolve.ts";
 export type { Aircraft, Scene } from "./scene.ts";
 export { readScene, type SceneRead, type SceneReadOptions } from "./scene-file.ts";

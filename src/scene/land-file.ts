@@ -28,8 +28,22 @@ export type LandRead =
   | { readonly ok: true; readonly land: Land }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** Reads a land file. Never throws. `path` is what faults call the file. */
+/** A class session reads dozens of scenes over one land, whose coast takes longer to read than all the rest of them. */
+const KEPT = 4;
+const kept = new Map<string, LandRead>();
+
+/** Reads a land file. Never throws. `path` is what faults call the file. The last few are kept, by their whole text. */
 export function readLand(text: string, { path }: { readonly path: string }): LandRead {
+  const key = `${path}\n${text}`;
+  const before = kept.get(key);
+  if (before) return before;
+  const read = readLandAnew(text, path);
+  if (kept.size >= KEPT) kept.clear();
+  kept.set(key, read);
+  return read;
+}
+
+function readLandAnew(text: string, path: string): LandRead {
   const { reading, root } = parseYamlFile(text, path);
   const record = root && openFile(reading, root, "land", LAND_FILE);
   const land = record && landOf(reading, record);

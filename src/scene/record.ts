@@ -71,7 +71,7 @@ export function openRecord(
     const first = fields.get(field.key);
     if (first) repeatedKey(reading, field, first);
     else fields.set(field.key, field);
-    if (!(field.key in shape.keys)) unknownKey(reading, field, shape, what);
+    if (!Object.hasOwn(shape.keys, field.key)) unknownKey(reading, field, shape, what);
   }
   const record = { label, offset: node.range?.[0] ?? offset, fields };
   for (const key of requiredKeys(shape)) if (!fields.has(key)) missingKey(reading, record, shape, what, key);
@@ -112,14 +112,19 @@ function unknownKey(
 }
 
 function keyRemedy(key: string, known: readonly string[], shape: RecordShape, what: string): string {
-  const { meant = {}, elsewhere = {} } = shape;
+  const { elsewhere = {} } = shape;
   if (Object.hasOwn(elsewhere, key)) return `it belongs ${elsewhere[key]}`;
-  const otherName = key.toLowerCase();
-  const near = Object.hasOwn(meant, otherName) ? meant[otherName] : nearMatch(key, known);
+  const near = meantKey(key, known, shape);
   if (near) return `did you mean \`${near}\`?`;
   const misplaced = nearMatch(key, Object.keys(elsewhere));
   if (misplaced) return `\`${misplaced}\` belongs ${elsewhere[misplaced]}`;
   return `${what} has ${listed(known, "and")}`;
+}
+
+/** The key that was meant, by another name for it or by its spelling. */
+function meantKey(key: string, known: readonly string[], { meant = {} }: RecordShape): string | null {
+  const otherName = key.toLowerCase();
+  return Object.hasOwn(meant, otherName) ? (meant[otherName] ?? null) : nearMatch(key, known);
 }
 
 function missingKey(
@@ -131,8 +136,7 @@ function missingKey(
 ): void {
   // A key that was misspelt has its own fault already; saying that it is missing too would send the reader searching.
   const misspelt = [...record.fields.keys()].some(
-    (given) =>
-      !(given in shape.keys) && (shape.meant?.[given.toLowerCase()] ?? nearMatch(given, [key])) === key,
+    (given) => !Object.hasOwn(shape.keys, given) && meantKey(given, [key], shape) === key,
   );
   if (misspelt) return;
   const subject = record.label === "" ? what : record.label.trim();

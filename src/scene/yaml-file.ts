@@ -4,7 +4,7 @@
  * cannot unfold into millions of values.
  */
 
-import { type Document, isNode, LineCounter, type Node, parseDocument, visit } from "yaml";
+import { type Document, isAlias, isMap, isNode, isSeq, LineCounter, type Node, parseDocument } from "yaml";
 import { addFault, type Reading } from "./reading.ts";
 import { isBlank } from "./record.ts";
 import { textFault } from "./text-file.ts";
@@ -67,24 +67,22 @@ function parsed(text: string): Document.Parsed | null {
   }
 }
 
-function refuseAliasesAndTags(reading: Reading, root: unknown): void {
-  if (!isNode(root)) return;
-  visit(root, {
-    Alias: (_, alias) =>
-      addFault(
-        reading,
-        "alias",
-        alias.range?.[0] ?? 0,
-        `*${alias.source} stands for a value written elsewhere; write the value itself here`,
-      ),
-    Node: (_, node) => {
-      if (node.tag?.startsWith("!"))
-        addFault(
-          reading,
-          "tag",
-          node.range?.[0] ?? 0,
-          `the tag ${node.tag} has no meaning here; write the value without it`,
-        );
-    },
-  });
+function refuseAliasesAndTags(reading: Reading, node: unknown): void {
+  if (!isNode(node)) return;
+  const offset = node.range?.[0] ?? 0;
+  if (isAlias(node))
+    addFault(
+      reading,
+      "alias",
+      offset,
+      `*${node.source} stands for a value written elsewhere; write the value itself here`,
+    );
+  else if (node.tag?.startsWith("!"))
+    addFault(reading, "tag", offset, `the tag ${node.tag} has no meaning here; write the value without it`);
+  if (isSeq(node)) for (const item of node.items) refuseAliasesAndTags(reading, item);
+  if (isMap(node))
+    for (const { key, value } of node.items) {
+      refuseAliasesAndTags(reading, key);
+      refuseAliasesAndTags(reading, value);
+    }
 }
