@@ -24,6 +24,8 @@ export function readLatLon(text: string): CoordinatesRead {
   }
   const plain = plainMarks(text);
   if (plain === "") return no(text, `the position is empty; ${EXAMPLES}`);
+  if (/[A-Z]/.test(plain.replace(/[NSEW]/g, "")))
+    return no(text, `"${text.trim()}" is not a position; ${EXAMPLES}`);
   const letters = plain.match(/[NSEW]/g) ?? [];
   if (letters.length === 0) return readDecimals(text, plain);
   const named = letters.join("");

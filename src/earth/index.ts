@@ -74,7 +74,13 @@ export {
   turnRadiusNm,
   turnTimeS,
 } from "./turn.ts";
-export { LEAST_CUT_DEG, type LineFromStation, type TwoLineFix, twoLineFix } from "./two-line-fix.ts";
+export {
+  FIX_LIMIT_NM,
+  LEAST_CUT_DEG,
+  type LineFromStation,
+  type TwoLineFix,
+  twoLineFix,
+} from "./two-line-fix.ts";
 export {
   FT_PER_NM,
   ftFromKm,

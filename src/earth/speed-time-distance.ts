@@ -60,8 +60,9 @@ export function enduranceMin({ fuel, fuelPerHour }: { fuel: number; fuelPerHour:
 }
 
 /**
- * One in sixty: degrees that a sideways distance makes at a distance along, 60 * off / along. Within 0.5 degree of
- * the exact angle up to 20 degrees. Right (positive `offNm`) gives a positive angle. Along must be above 0, else RangeError.
+ * One in sixty: degrees that a sideways distance makes at a distance flown, 60 * off / along. Within 0.54 degree of the
+ * exact angle (sine = off / along) up to 20 degrees. Right (positive `offNm`) gives a positive angle. Throws RangeError
+ * unless along is above 0.
  */
 export function oneInSixtyDeg({ offNm, alongNm }: { offNm: number; alongNm: number }): number {
   refuseUnlessPositive("distance along in NM", alongNm);

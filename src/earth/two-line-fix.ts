@@ -16,9 +16,11 @@ const RAD_PER_DEG = Math.PI / 180;
 /** Lines that meet at a sharper angle than this fix nothing: a degree of error moves the place without bound. */
 export const LEAST_CUT_DEG = 1;
 const LEAST_SIN_CUT = Math.sin(LEAST_CUT_DEG * RAD_PER_DEG);
-/** A crossing counts as ahead within a quarter of the earth; beyond it lines that part meet again on the far side. */
-const AHEAD_LIMIT_NM = 5400;
-const SETTLED_M = 1e-4;
+/** Beyond this no crossing is looked for: it is out of any station's reach, and lines that part meet again far away. */
+export const FIX_LIMIT_NM = 1000;
+/** The sphere's distances are within half a percent; the rest is for flat cuts. */
+const SPHERE_MARGIN = 1.1;
+const SETTLED_M = 1e-6;
 const MOST_STEPS = 20;
 
 export interface LineFromStation {
@@ -35,7 +37,7 @@ export type TwoLineFix =
       readonly distance1Nm: number;
       readonly distance2Nm: number;
     }
-  /** The lines part, or meet only behind a station. */
+  /** The lines part, meet only behind a station, or meet beyond `FIX_LIMIT_NM` of one. */
   | { readonly kind: "no-crossing-ahead" }
   /** They run within a degree of each other, or of opposite ways, where they would meet. */
   | { readonly kind: "nearly-parallel"; readonly cutDeg: number }
@@ -59,7 +61,7 @@ export function twoLineFix(first: LineFromStation, second: LineFromStation): Two
     const sinCut = Math.sin(cutDeg * RAD_PER_DEG);
     if (Math.abs(sinCut) < LEAST_SIN_CUT) return { kind: "nearly-parallel", cutDeg: Math.abs(cutDeg) };
     if (Math.abs(rightM) < SETTLED_M) {
-      const beyond = Math.max(distance1M, distance2M) > AHEAD_LIMIT_NM * M_PER_NM;
+      const beyond = Math.max(distance1M, distance2M) > FIX_LIMIT_NM * M_PER_NM;
       if (!ahead || distance1M < -SETTLED_M || beyond) return { kind: "no-crossing-ahead" };
       return {
         kind: "fix",
@@ -101,13 +103,14 @@ function besideLine(place: LatLon, line: LineFromStation) {
     place.lonDeg,
     DISTANCE | AZIMUTH | REDUCEDLENGTH,
   );
-  const offRad = (azi1 - line.azimuth) * RAD_PER_DEG;
-  const atStation = s12 < SETTLED_M;
+  const offDeg = azi1 - line.azimuth;
+  const offRad = offDeg * RAD_PER_DEG;
   return {
     distanceM: s12,
     rightM: m12 * Math.sin(offRad),
-    ahead: atStation || Math.cos(offRad) > 0,
-    outward: atStation ? line.azimuth : trueDeg(azi2),
+    ahead: s12 < SETTLED_M || Math.cos(offRad) > 0,
+    // The sight line at the place, turned back by as much as it was turned off the line at the station.
+    outward: trueDeg(azi2 - offDeg),
   };
 }
 
@@ -122,11 +125,13 @@ function crossingOnSphere(first: LineFromStation, second: LineFromStation) {
   const [here2, ahead2] = pointAndHeading(second);
   const line = cross(cross(here1, ahead1), cross(here2, ahead2));
   const sinCut = Math.hypot(...line);
-  if (sinCut < LEAST_SIN_CUT / 2)
+  if (sinCut < LEAST_SIN_CUT)
     return { kind: "nearly-parallel" as const, cutDeg: Math.asin(sinCut) / RAD_PER_DEG };
   const nearSide = dot(line, here1) >= 0 ? 1 : -1;
   const angleRad = Math.atan2(nearSide * dot(line, ahead1), nearSide * dot(line, here1));
-  return { kind: "crossing" as const, distance1M: (angleRad / RAD_PER_DEG) * 60 * M_PER_NM };
+  const distance1Nm = (angleRad / RAD_PER_DEG) * 60;
+  if (Math.abs(distance1Nm) > FIX_LIMIT_NM * SPHERE_MARGIN) return { kind: "no-crossing-ahead" as const };
+  return { kind: "crossing" as const, distance1M: distance1Nm * M_PER_NM };
 }
 
 function pointAndHeading({ station, azimuth }: LineFromStation): [Vector, Vector] {
