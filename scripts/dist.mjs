@@ -158,7 +158,15 @@ export async function buildDist(root) {
  * @param {string} into
  */
 async function makePart(root, part, into) {
-  const env = { ...process.env, NODE_ENV: "production" };
+  const env = { ...process.env, NODE_ENV: "production", NO_COLOR: "1" };
   const ended = await runChild(process.execPath, part.command(into), { cwd: root, env });
-  if (ended.code !== 0) throw new Error(`building ${part.name} failed:\n${tail(ended.output, 25)}`);
+  if (ended.code !== 0)
+    throw new Error(`building ${part.name} failed:\n${tail(withoutStack(ended.output), 25)}`);
 }
+
+/** @param {string} output */
+const withoutStack = (output) =>
+  output
+    .split("\n")
+    .filter((line) => !/^\s+at /.test(line))
+    .join("\n");

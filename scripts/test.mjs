@@ -7,9 +7,9 @@ import { join, relative } from "node:path";
 import { ensureChromium } from "./chromium.mjs";
 import { prepare, ROOT, runScript } from "./prepare.mjs";
 import { runChild, tail } from "./run-child.mjs";
-import { firstFailure, readReport, totalsOf } from "./vitest-report.mjs";
+import { firstFailure, groupsOf, readReport, totalsOf } from "./vitest-report.mjs";
 
-/** @typedef {import("./vitest-report.mjs").Totals} Totals */
+/** @typedef {import("./vitest-report.mjs").FileResult} FileResult */
 
 /** @param {string} path */
 const inModules = (path) => join(ROOT, "node_modules", path);
@@ -28,16 +28,15 @@ async function check(program, args) {
 }
 
 /**
- * Runs tests and gives their totals.
+ * Runs the tests of a project, or one file of them, and gives what each file came to.
  * @param {"unit" | "browser"} project
- * @param {{ only?: string, exclude?: string, env?: NodeJS.ProcessEnv }} [selection]
- * @returns {Promise<Totals>}
+ * @param {{ only?: string, env?: NodeJS.ProcessEnv }} [selection]
+ * @returns {Promise<readonly FileResult[]>}
  */
-async function tests(project, { only, exclude, env } = {}) {
+async function tests(project, { only, env } = {}) {
   const reportPath = join(ROOT, ".cache", `tests-${project}-${process.pid}.json`);
   const args = ["run", "--project", project, "--bail", "1", "--reporter", "default", "--reporter", "json"];
   args.push(`--outputFile.json=${relative(ROOT, reportPath)}`);
-  if (exclude !== undefined) args.push("--exclude", exclude);
   if (only !== undefined) args.push(only);
   try {
     const ended = await runChild(process.execPath, [VITEST, ...args], {
@@ -49,15 +48,14 @@ async function tests(project, { only, exclude, env } = {}) {
       const cause = firstFailure(results, ROOT) ?? tail(ended.output, FAILURE_LINES);
       throw new CheckFailed(cause.trim().split("\n").slice(0, FAILURE_LINES).join("\n"));
     }
-    const totals = totalsOf(results);
-    if (totals.passed === 0) throw new CheckFailed(`no ${only ?? project} test was found`);
-    return totals;
+    if (totalsOf(results).passed === 0) throw new CheckFailed(`no ${only ?? project} test was found`);
+    return results;
   } finally {
     rmSync(reportPath, { force: true });
   }
 }
 
-/** @typedef {{ name: string, run: () => Promise<Totals | void> }} Stage */
+/** @typedef {{ name: string, run: () => Promise<readonly FileResult[] | void> }} Stage */
 const LAYERS_TEST = "test/layers.test.ts";
 
 /** @type {readonly Stage[]} */
@@ -68,10 +66,10 @@ const STAGES = [
     run: () => check(BIOME, ["check", "--formatter-enabled=false", "--error-on-warnings", "."]),
   },
   { name: "types", run: () => check(TSC, ["-p", "."]) },
-  { name: "layers", run: () => tests("unit", { only: LAYERS_TEST }) },
-  { name: "set-up", run: () => prepare() },
-  { name: "published values", run: () => tests("unit", { only: "test/published/" }) },
-  { name: "unit and property", run: () => tests("unit", { exclude: `{${LAYERS_TEST},test/published/**}` }) },
+  // Before the rest, since a wrong arrow between layers explains much of what may follow.
+  { name: "layers", run: async () => void (await tests("unit", { only: LAYERS_TEST })) },
+  { name: "build", run: () => prepare() },
+  { name: "unit", run: () => tests("unit") },
   {
     name: "browser",
     run: async () => tests("browser", { env: { NEEDLEWORK_CHROMIUM: await ensureChromium() } }),
@@ -81,36 +79,39 @@ const STAGES = [
 /** @param {number} sinceMs */
 const secondsSince = (sinceMs) => (performance.now() - sinceMs) / 1000;
 
-/** @param {Totals | void} totals */
-const inWords = (totals) =>
-  totals ? `  ${totals.passed} tests${totals.skipped > 0 ? `, ${totals.skipped} skipped` : ""}` : "";
+/** @param {string} word @param {string} name @param {number} beganMs */
+const stageLine = (word, name, beganMs) =>
+  `  ${word.padEnd(6)}${name.padEnd(10)}${secondsSince(beganMs).toFixed(1).padStart(6)} s`;
+
+/** @param {readonly FileResult[]} results */
+function inWords(results) {
+  const groups = groupsOf(results, ROOT).map(({ name, passed }) => `${name} ${passed}`);
+  return `  ${totalsOf(results).passed} tests${groups.length > 1 ? ` (${groups.join(", ")})` : ""}`;
+}
 
 await runScript(async () => {
   const began = performance.now();
-  const sum = { passed: 0, skipped: 0, files: 0 };
   await prepare({ build: false });
+  /** @type {FileResult[]} */
+  const all = [];
   for (const stage of STAGES) {
     const stageBegan = performance.now();
     try {
-      const totals = await stage.run();
-      if (totals) {
-        sum.passed += totals.passed;
-        sum.skipped += totals.skipped;
-        sum.files += totals.files;
-      }
-      console.log(
-        `  ok    ${stage.name.padEnd(18)}${secondsSince(stageBegan).toFixed(1).padStart(6)} s${inWords(totals)}`,
-      );
+      const results = await stage.run();
+      console.log(stageLine("ok", stage.name, stageBegan) + (results ? inWords(results) : ""));
+      all.push(...(results ?? []));
     } catch (error) {
-      console.log(`  FAIL  ${stage.name.padEnd(18)}${secondsSince(stageBegan).toFixed(1).padStart(6)} s`);
+      console.log(stageLine("FAIL", stage.name, stageBegan));
       console.log(`\n${error instanceof Error ? error.message : String(error)}\n`);
       console.log(`needlework: failed at ${stage.name}`);
       return 1;
     }
   }
-  const skipped = sum.skipped > 0 ? `, ${sum.skipped} skipped` : "";
+  const { passed, skipped, files } = totalsOf(all);
+  const left = skipped > 0 ? `, ${skipped} skipped` : "";
+  const seconds = secondsSince(began).toFixed(0);
   console.log(
-    `needlework: ${sum.passed} tests in ${sum.files} files passed${skipped} · format, lint, types, layers clean · ${secondsSince(began).toFixed(0)} s`,
+    `needlework: ${passed} tests in ${files} files passed${left} · format, lint, types, layers clean · ${seconds} s`,
   );
   return 0;
 });

@@ -33,6 +33,30 @@ export function totalsOf(results) {
 }
 
 /**
+ * Passed tests by kind: checks against published values, property tests (those that draw cases with fast-check), browser
+ * tests, and the rest.
+ * @param {readonly FileResult[]} results
+ * @param {string} root
+ */
+export function groupsOf(results, root) {
+  /** @type {Map<string, number>} */
+  const passedByKind = new Map();
+  for (const file of results) {
+    const kind = kindOf(file.name, root);
+    passedByKind.set(kind, (passedByKind.get(kind) ?? 0) + totalsOf([file]).passed);
+  }
+  return [...passedByKind].map(([name, passed]) => ({ name, passed }));
+}
+
+/** @param {string} path @param {string} root */
+function kindOf(path, root) {
+  const name = relative(root, path).replaceAll("\\", "/");
+  if (name.startsWith("test/published/")) return "published values";
+  if (name.startsWith("test/browser/")) return "browser";
+  return readFileSync(path, "utf8").includes('from "fast-check"') ? "property" : "unit";
+}
+
+/**
  * The first test that failed, or the first file that could not be run, with its reason; null when all is well.
  * @param {readonly FileResult[]} results
  * @param {string} root

@@ -2,8 +2,8 @@
 
 import { parseArgs } from "node:util";
 import type { Call, Command, OptionSpec } from "./command.ts";
+import { didYouMean } from "./did-you-mean.ts";
 import { CallFault } from "./faults.ts";
-import { didYouMean } from "./nearest.ts";
 
 const HELP: OptionSpec = { short: "h", help: "this text" };
 
@@ -44,7 +44,7 @@ export function readCall(command: Command, args: readonly string[]): Call {
     const spec = Object.hasOwn(specs, token.name) ? specs[token.name] : undefined;
     if (spec === undefined) throw unknownOption(token.rawName, specs);
     if (given.has(token.name)) throw new CallFault(`${token.rawName} is given twice`);
-    given.set(token.name, valueFor(token.rawName, spec, token.value));
+    given.set(token.name, valueFor(token.rawName, spec, token.value, token.inlineValue === true));
   }
   if (!given.has("help")) countOperands(command, operands);
   return {
@@ -57,12 +57,19 @@ export function readCall(command: Command, args: readonly string[]): Call {
   };
 }
 
-function valueFor(rawName: string, spec: OptionSpec, value: string | undefined): string | true {
+function valueFor(
+  rawName: string,
+  spec: OptionSpec,
+  value: string | undefined,
+  inline: boolean,
+): string | true {
   if (spec.value === undefined) {
     if (value !== undefined) throw new CallFault(`${rawName} takes no value, but got "${value}"`);
     return true;
   }
-  if (value === undefined || value === "")
+  // A number or a place may begin with a minus; what looks like the next option is one, and the value was forgotten.
+  const isNextOption = value !== undefined && !inline && /^--?[A-Za-z]/.test(value);
+  if (value === undefined || value === "" || isNextOption)
     throw new CallFault(`${rawName} needs a value: ${rawName} ${spec.value}`);
   return value;
 }

@@ -1,5 +1,7 @@
 /** The two ways a command may fail that are not the program's own fault; each has its exit code. */
 
+import { type Fault, faultLine } from "../scene/index.ts";
+
 export const EXIT_DONE = 0;
 /** A file or text that was given is at fault. */
 export const EXIT_INPUT = 1;
@@ -16,3 +18,7 @@ export class CallFault extends Error {
 export class InputFault extends Error {
   readonly exitCode = EXIT_INPUT;
 }
+
+/** The faults of a file, one line each. */
+export const faultsOf = (faults: readonly Fault[]): InputFault =>
+  new InputFault(faults.map(faultLine).join("\n"));

@@ -2,9 +2,9 @@
 
 import { readCall } from "./call.ts";
 import type { Command } from "./command.ts";
+import { didYouMean } from "./did-you-mean.ts";
 import { CallFault, EXIT_CALL, EXIT_DONE, EXIT_INPUT, type ExitCode, InputFault } from "./faults.ts";
 import { commandHelp, generalHelp } from "./help.ts";
-import { didYouMean } from "./nearest.ts";
 import { packageVersion } from "./package-files.ts";
 import { print, tell } from "./streams.ts";
 

@@ -1,5 +1,8 @@
 /** The process's own streams: data to stdout, talk to stderr. */
 
+/** The operand or file name that stands for stdin or stdout. */
+export const STREAM = "-";
+
 /** Lets a reader that closes early (`| head`) end the program quietly. Call once, first. */
 export function endQuietlyOnClosedPipe(): void {
   for (const stream of [process.stdout, process.stderr])
@@ -24,9 +27,14 @@ export const tell = (text: string): void => {
   process.stderr.write(`${text}\n`);
 };
 
-/** Everything that stands on stdin. */
-export async function readStdin(): Promise<Uint8Array> {
+/** Everything that stands on stdin, or its beginning: reading ends once more than `mostBytes` have come. */
+export async function readStdin(mostBytes: number): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
-  for await (const chunk of process.stdin) chunks.push(Buffer.from(chunk));
+  let bytes = 0;
+  for await (const chunk of process.stdin) {
+    chunks.push(Buffer.from(chunk));
+    bytes += chunk.length;
+    if (bytes > mostBytes) break;
+  }
   return Buffer.concat(chunks);
 }

@@ -1,31 +1,10 @@
-/** Files that a person names: read whole or refused in one sentence, written whole or not at all. */
+/** Files that a person names to be written: whole or not at all. */
 
-import { readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { CallFault, InputFault } from "./faults.ts";
-import { printBytes } from "./streams.ts";
-
-/** The name that stands for stdin and stdout. */
-export const STREAM = "-";
-
-/** Larger files are refused unread: no scene, station file or table comes near it. */
-export const LARGEST_FILE_BYTES = 32 * 1024 * 1024;
-
-/** The file's bytes. Throws InputFault when it is missing, a folder, too large or may not be read. */
-export function readBytes(path: string): Uint8Array {
-  try {
-    const { size } = statSync(path);
-    if (size > LARGEST_FILE_BYTES)
-      throw new InputFault(
-        `${path}:1:1 the file has ${megabytes(size)}; at most ${megabytes(LARGEST_FILE_BYTES)} are read`,
-      );
-    return readFileSync(path);
-  } catch (error) {
-    throw error instanceof InputFault ? error : new InputFault(`${path}: ${systemReason(error)}`);
-  }
-}
-
-const megabytes = (bytes: number): string => `${Math.round(bytes / 1024 / 1024)} MB`;
+import { printBytes, STREAM } from "./streams.ts";
+import { systemReason } from "./system-reason.ts";
 
 /**
  * Writes the bytes beside the target and then renames, so that the target is either the old file or the whole new one;
@@ -73,21 +52,4 @@ function realPathOf(path: string): string | null {
 function isDevice(path: string): boolean {
   const found = statSync(path, { throwIfNoEntry: false });
   return found !== undefined && !found.isFile() && !found.isDirectory();
-}
-
-const SYSTEM_REASONS: Readonly<Record<string, string>> = {
-  ENOENT: "no such file or folder",
-  EISDIR: "is a folder, not a file",
-  EACCES: "may not be opened with your rights",
-  EPERM: "may not be changed with your rights",
-  ENOTDIR: "a part of the path is not a folder",
-  EROFS: "lies on a disk that cannot be written",
-  ENOSPC: "the disk is full",
-  ELOOP: "its links lead in a circle",
-  ENAMETOOLONG: "the name is too long",
-};
-
-function systemReason(error: unknown): string {
-  const code = error instanceof Error && "code" in error ? String(error.code) : "";
-  return SYSTEM_REASONS[code] ?? (error instanceof Error ? error.message : String(error));
 }

@@ -1,0 +1,8 @@
+/** Prints how fast the parts are that the bench redraws and the classroom waits for. `npm run bench [-- navaids.csv]`. */
+
+import { bearings } from "./bearings.ts";
+import { panelStates } from "./panel-states.ts";
+import { worldwide } from "./worldwide.ts";
+
+for (const section of [bearings, panelStates, () => worldwide(process.argv[2] ?? null)])
+  console.log(section().join("\n"));
