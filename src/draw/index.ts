@@ -1,2 +1,4 @@
+export * from "./faces/index.ts";
 export type { Lit } from "./lit.ts";
+export * from "./reasons/index.ts";
 export * from "./theme.ts";

@@ -1,0 +1,12 @@
+export { CourseIndicator } from "./course-indicator.tsx";
+export { type CoverablePart, coveredParts } from "./covers.ts";
+export type { DialProps } from "./dial-props.ts";
+export { DistanceReadout } from "./distance-readout.tsx";
+export { faceSentence, needleWords } from "./face-sentence.ts";
+export { FrequencyReadout } from "./frequency-readout.tsx";
+export { HeadingIndicator } from "./heading-indicator.tsx";
+export { HorizontalSituation } from "./horizontal-situation.tsx";
+export { MagneticIndicator } from "./magnetic-indicator.tsx";
+export { Panel, type PanelProps } from "./panel.tsx";
+export { panelSentence } from "./panel-sentence.ts";
+export { ReceiverFace } from "./receiver-face.tsx";

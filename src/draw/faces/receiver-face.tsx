@@ -1,0 +1,77 @@
+/** The face that a receiver's settings name, as a picture that stands alone. */
+
+import type { ReceiverReading } from "../../panel/index.ts";
+import { PaperStrip } from "../plain/paper-strip.tsx";
+import { px } from "../plain/px.ts";
+import type { Theme } from "../theme.ts";
+import { DialRing } from "./compass-card.tsx";
+import { CourseIndicator } from "./course-indicator.tsx";
+import { receiverCovered } from "./covers.ts";
+import { dialGeometry } from "./dial-geometry.ts";
+import type { DialProps } from "./dial-props.ts";
+import { faceSentence } from "./face-sentence.ts";
+import { HorizontalSituation } from "./horizontal-situation.tsx";
+import { MagneticIndicator } from "./magnetic-indicator.tsx";
+
+/** The dial that a receiver's settings name, as a group around (0, 0). */
+export function Dial(props: DialProps & { readonly second?: ReceiverReading | undefined }) {
+  const { second, ...dial } = props;
+  const { reading, covers = [], sizePx, theme } = props;
+  const served = second === undefined ? [reading] : [reading, second];
+  if (served.every((each) => receiverCovered(each.settings.name, covers)))
+    return <CoveredDial names={served.map((each) => each.settings.name)} sizePx={sizePx} theme={theme} />;
+  switch (props.reading.settings.face) {
+    case "cdi":
+      return <CourseIndicator {...dial} />;
+    case "hsi":
+      return <HorizontalSituation {...dial} />;
+    case "rmi":
+      return <MagneticIndicator {...props} />;
+  }
+}
+
+interface CoveredDialProps {
+  readonly names: readonly string[];
+  readonly sizePx: number;
+  readonly theme: Theme;
+}
+
+/** A ring with nothing in it but the strip. */
+function CoveredDial({ names, sizePx, theme }: CoveredDialProps) {
+  return (
+    <g data-receiver={names.join(" ")}>
+      <DialRing geometry={dialGeometry(sizePx)} theme={theme} />
+      <PaperStrip
+        middleX={0}
+        middleY={0}
+        widthPx={sizePx * 0.86}
+        heightPx={sizePx * 0.24}
+        covered={names.join(" and ")}
+        theme={theme}
+      />
+    </g>
+  );
+}
+
+/** One receiver's face as a picture; `sizePx` is its side, 120 and more. */
+export function ReceiverFace(props: DialProps) {
+  const { reading, sizePx, idPrefix, covers } = props;
+  const side = px(sizePx);
+  const half = px(sizePx / 2);
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      width={side}
+      height={side}
+      viewBox={`0 0 ${side} ${side}`}
+      role="img"
+      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    >
+      <title id={`${idPrefix}-title`}>{reading.settings.name}</title>
+      <desc id={`${idPrefix}-desc`}>{faceSentence(reading, covers)}</desc>
+      <g transform={`translate(${half} ${half})`}>
+        <Dial {...props} />
+      </g>
+    </svg>
+  );
+}
