@@ -31,7 +31,10 @@ describe("a call at fault", () => {
       ["stations", "demo/ostrelle.stations.yaml", "--near", "HJX"],
       "no station is called HJX (did you mean HJL?)",
     ],
-    [["stations", "demo/ostrelle.stations.yaml", "--near", "10 20"], '"10 20" is neither an ident'],
+    [
+      ["stations", "demo/ostrelle.stations.yaml", "--near", "north of HJL"],
+      '"north of HJL" is neither an ident',
+    ],
     [["stations", "demo/ostrelle.stations.yaml", "--within", "10"], "--within needs --near"],
     [
       ["stations", "demo/ostrelle.stations.yaml", "--date", "2026-02-30"],

@@ -58,8 +58,8 @@ const AIRCRAFT = `
   23 at  -10,31.2 1,33.4  090    85
   24 LJY 140 22    300  3500
   25 LJY 140 22    130  3500
-  26 SRX 311 46    305  6500
-  27 PJH 110 18    286  2500
+  26 SRX 311 46    309  6500
+  27 PJH 110 18    282  2500
 `;
 
 /** A receiver's settings and what it must show. Angles in degrees, distances in NM to a hundredth; `-` is nothing shown. */

@@ -6,8 +6,8 @@
 
 import { describe, expect, it } from "vitest";
 import type { ReceiverJson, SituationJson } from "../src/reason/reading-json.ts";
-import { station } from "./demo-answers.ts";
-import { apartDeg, dm, onSphere, type Place, radialOf } from "./demo-by-hand.ts";
+import { PEAKS, station } from "./demo-answers.ts";
+import { apartDeg, clearanceFt, dm, onSphere, type Place, radialOf } from "./demo-by-hand.ts";
 import { readWritten } from "./demo-read.ts";
 
 /** A tenth of a minute of place is up to 0.07 NM, which at 6 NM and more is 0.2 degree or so. */
@@ -119,13 +119,20 @@ describe("the golden table", () => {
     expect(shown.dmeNm).toBeCloseTo(1.83, 2);
   });
 
-  it("G9 is hidden by Corvane at 3,500 ft, and heard again near 11,700 ft", async () => {
+  it("G9 is hidden by Corvane at 3,500 ft, and heard again from 11,650 ft", async () => {
     const at: Place = [south(10, 45.1), dm(1, 10.4)];
-    const signalAt = async (altitudeFt: number) => (await readAt("HJL", at, { altitudeFt })).shown.signal;
-    expect(await signalAt(3500)).toBe("terrain");
-    // (3,020 ft + the earth's bulge of 0.6623 x 8.95 x 21.05 ft) x 30 / 8.95 + 1,240 ft = 11,780 ft.
-    expect(await signalAt(11_600)).toBe("terrain");
-    expect(await signalAt(11_900)).toBe("good");
+    // Radial 223.18 passes 0.04 NM beside the summit, where the cone is at 4,234 ft: 2,994 ft above the antenna and
+    // 0.6623 x 8.95 x 20.91 = 124 ft of the earth's bulge, in the ratio 29.86 / 8.95: 10,403 ft more than 1,240 ft.
+    // The printed 11,700 ft is for the summit itself, on radial 223.4.
+    const leastFt = 11_643;
+    for (const aboveFt of [-40, 40]) {
+      const altitudeFt = leastFt + aboveFt;
+      const hidden = clearanceFt(station("HJL"), { at, altitudeFt, headingDeg: 0 }, PEAKS) < 0;
+      expect(hidden).toBe(aboveFt < 0);
+      const { shown } = await readAt("HJL", at, { altitudeFt });
+      expect(shown.signal).toBe(hidden ? "terrain" : "good");
+    }
+    expect((await readAt("HJL", at, { altitudeFt: 3500 })).shown.signal).toBe("terrain");
   });
 
   it("G10 is received beyond the published volume", async () => {
