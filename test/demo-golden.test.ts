@@ -7,7 +7,7 @@
 import { describe, expect, it } from "vitest";
 import type { ReceiverJson, SituationJson } from "../src/reason/reading-json.ts";
 import { PEAKS, station } from "./demo-answers.ts";
-import { apartDeg, clearanceFt, dm, onSphere, type Place, radialOf } from "./demo-by-hand.ts";
+import { alongEllipsoid, apartDeg, clearanceFt, dm, onSphere, type Place, radialOf } from "./demo-by-hand.ts";
 import { readWritten } from "./demo-read.ts";
 
 /** A tenth of a minute of place is up to 0.07 NM, which at 6 NM and more is 0.2 degree or so. */
@@ -134,6 +134,21 @@ describe("the golden table", () => {
     }
     expect((await readAt("HJL", at, { altitudeFt: 3500 })).shown.signal).toBe("terrain");
   });
+
+  it.each([
+    [196, "good"],
+    [203, "terrain"],
+    [243, "terrain"],
+    [250, "good"],
+  ] as const)(
+    "on radial %i at 30 NM and 3,500 ft Haldrey is %s: Corvane hides about 201 to 245",
+    async (radial, signal) => {
+      const hjl = station("HJL");
+      const at = alongEllipsoid(hjl.at, radial + hjl.declinationDeg, 30);
+      expect(clearanceFt(hjl, { at, altitudeFt: 3500, headingDeg: 0 }, PEAKS) < 0).toBe(signal === "terrain");
+      expect((await readAt("HJL", at, {})).shown.signal).toBe(signal);
+    },
+  );
 
   it("G10 is received beyond the published volume", async () => {
     const { shown } = await readAt("LJY", [south(10, 15.0), dm(1, 26.4)], { altitudeFt: 2500, course: 348 });
