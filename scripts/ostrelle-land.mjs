@@ -235,7 +235,7 @@ const ISLANDS = [
   },
   {
     name: "Little Bobbin",
-    anchor: [south(11, 5.4), minutes(1, 4.2)],
+    anchor: [south(11, 13), minutes(0, 53)],
     outline: [
       [0.0, 0.5],
       [0.5, 0.1],
