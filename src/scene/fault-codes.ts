@@ -49,6 +49,7 @@ export const FAULT_CODES = [
   "reserved-name",
   "repeated-name",
   "unknown-cover",
+  "unknown-receiver",
 ] as const;
 
 export type FaultCode = (typeof FAULT_CODES)[number];

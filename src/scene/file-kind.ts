@@ -26,7 +26,7 @@ export function openFile(
   const right = `${WORDS[expected]} begins with ${expected}: ${VERSION}`;
   if (!isMap(root)) {
     const list = expected === "stations" ? " and has its stations under list:" : "";
-    const got = isSeq(root) ? "a list" : `only ${cited(scalarText(root) ?? "")}`;
+    const got = isSeq(root) ? "a list" : `nothing but ${cited(scalarText(root) ?? "")}`;
     addFault(reading, "not-a-map", offset, `the file is ${got}; ${right}${list}`);
     return null;
   }
@@ -43,7 +43,7 @@ export function openFile(
     addFault(reading, "wrong-version", at ?? offset, `${expected} ${got}; write ${expected}: ${VERSION}`);
     return null;
   }
-  return openRecord(reading, root, shape, { what: WORDS[expected], offset });
+  return openRecord(reading, root, shape, { what: "the file", offset });
 }
 
 /** What a file says it is; null when it does not say. */

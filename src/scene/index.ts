@@ -14,14 +14,19 @@ export {
 } from "./cover.ts";
 export { type Fault, faultLine } from "./fault.ts";
 export { FAULT_CODES, type FaultCode } from "./fault-codes.ts";
+export { type JsonSchema, landJsonSchema, sceneJsonSchema, stationsJsonSchema } from "./json-schema.ts";
 export { type LandRead, readLand } from "./land-file.ts";
 export { nearMatch } from "./near-match.ts";
 export { resolver, resolveScene } from "./resolve.ts";
 export type { Aircraft, Scene } from "./scene.ts";
+export { editScene, type SceneEdited } from "./scene-edit.ts";
+export { editsBetween, type SceneEdit } from "./scene-edits.ts";
 export { readScene, type SceneRead, type SceneReadOptions } from "./scene-file.ts";
+export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
 export type { Situation } from "./situation.ts";
 export { type Open, type Opened, openNothing, type SourceFile } from "./sources.ts";
 export { readStations, type StationsRead, type StationsReadOptions } from "./station-file.ts";
+export { type StationFileText, writeStationFile } from "./station-file-write.ts";
 export {
   type DecodedText,
   decodeText,
@@ -31,3 +36,4 @@ export {
   largestBytes,
   tooBigFault,
 } from "./text-file.ts";
+export { directionText, positionText, windText } from "./written-values.ts";

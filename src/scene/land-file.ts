@@ -1,6 +1,6 @@
 /** The land under a scene, from a land file or written inside the scene. */
 
-import { isSeq, type Node } from "yaml";
+import { isMap, isSeq, type Node } from "yaml";
 import type { LatLon } from "../earth/index.ts";
 import type { Airfield, Island, Land, Peak, ReliefArea } from "../radio/index.ts";
 import type { Fault } from "./fault.ts";
@@ -19,8 +19,16 @@ import {
   reliefLeaves,
 } from "./land-shape.ts";
 import { readPlace } from "./place.ts";
-import { addFault, inReadingOrder, type Reading } from "./reading.ts";
-import { type FileRecord, isBlank, offsetOf, openRecord, type RecordField, readField } from "./record.ts";
+import { addFault, cited, inReadingOrder, type Reading } from "./reading.ts";
+import {
+  type FileRecord,
+  isBlank,
+  offsetOf,
+  openRecord,
+  type RecordField,
+  readField,
+  scalarText,
+} from "./record.ts";
 import type { RecordShape } from "./shape.ts";
 import { parseYamlFile } from "./yaml-file.ts";
 
@@ -99,7 +107,9 @@ function each<T>(
   }
   return (field.node.items as (Node | null)[]).flatMap((node) => {
     const offset = node?.range?.[0] ?? offsetOf(field);
-    const item = openRecord(reading, node, shape, { what, offset });
+    const name = isMap(node) ? scalarText(node.get("name", true)) : null;
+    const label = name === null ? "" : `${cited(name)} `;
+    const item = openRecord(reading, node, shape, { what, label, offset });
     const value = item && read(reading, item);
     return value ? [value] : [];
   });
@@ -137,7 +147,7 @@ const readAirfield: ReadItem<Airfield> = (reading, record) => {
 
 function placeAt(reading: Reading, record: FileRecord): LatLon | null {
   const field = record.fields.get("at");
-  return field ? (readPlace(reading, field, "at")?.value ?? null) : null;
+  return field ? (readPlace(reading, field, `${record.label}at`)?.value ?? null) : null;
 }
 
 function readRing(reading: Reading, record: FileRecord, key: string): LatLon[] | null {
@@ -150,13 +160,13 @@ function readRing(reading: Reading, record: FileRecord, key: string): LatLon[] |
       reading,
       items === null ? "not-a-list" : "wrong-count",
       offsetOf(field),
-      `${key} ${got}; write at least three points such as - [-10.25, 1.40]`,
+      `${record.label}${key} ${got}; write at least three points such as - [-10.25, 1.40]`,
     );
     return null;
   }
   const points = items.flatMap((node) => {
     const keyOffset = node?.range?.[0] ?? offsetOf(field);
-    const point = readPlace(reading, { key, keyOffset, node }, key);
+    const point = readPlace(reading, { key, keyOffset, node }, `${record.label}${key}`);
     return point ? [point.value] : [];
   });
   return withoutRepeatedEnd(points);

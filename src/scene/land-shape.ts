@@ -9,6 +9,7 @@ export const LAND_VERSION = 1;
 const nameLeaf = (of: string) =>
   textLeaf({
     max: 80,
+    looksLike: ["number", "boolean"],
     right: `write the name of the ${of}, at most 80 characters`,
     description: `The name of the ${of}.`,
   });
@@ -80,7 +81,7 @@ const contentLeaves = {
 };
 
 export const landFileLeaves = {
-  land: noted(z.literal(LAND_VERSION), `write land: ${LAND_VERSION}`, {
+  land: noted(z.literal(LAND_VERSION), `a land file begins with land: ${LAND_VERSION}`, {
     description: "The version of the land file, which says too that it is one.",
   }),
   ...contentLeaves,
@@ -90,6 +91,7 @@ export const landFileLeaves = {
 export const landFileShape = z.strictObject(landFileLeaves);
 /** The land written inside a scene, without the version. */
 export const landShape = noted(z.strictObject(contentLeaves), "", {
+  id: "land",
   description: "The ground under the scene.",
 });
 

@@ -35,7 +35,8 @@ export function fromText(
 }
 
 export function badPlace(reading: Reading, offset: number, name: string, reason: string): void {
-  const remedy = /; write it like/.test(reason) ? "" : `; ${EXAMPLE}`;
+  // Most reasons say themselves what would be right.
+  const remedy = /;|lies outside|must be/.test(reason) ? "" : `; ${EXAMPLE}`;
   addFault(reading, "bad-position", offset, `${name}: ${reason}${remedy}`);
 }
 

@@ -11,20 +11,14 @@ const coordinate = (limit: number, description: string) =>
     textLeaf({ max: 40, right: RIGHT, description }),
   ]);
 
-const latitude = noted(
-  coordinate(90, "Degrees, north positive, or degrees and minutes with N or S."),
-  RIGHT,
-  {
-    description: "Latitude.",
-  },
-);
-const longitude = noted(
-  coordinate(180, "Degrees, east positive, or degrees and minutes with E or W."),
-  RIGHT,
-  {
-    description: "Longitude.",
-  },
-);
+const latitude = noted(coordinate(90, "Degrees, north positive; or with N or S."), RIGHT, {
+  id: "latitude",
+  description: "Latitude.",
+});
+const longitude = noted(coordinate(180, "Degrees, east positive; or with E or W."), RIGHT, {
+  id: "longitude",
+  description: "Longitude.",
+});
 
 const latLonLeaves = { lat: latitude, lon: longitude };
 

@@ -160,9 +160,10 @@ export function readField<T>(
   record: FileRecord,
   key: string,
   leaf: ZodMiniType<T>,
+  label = record.label,
 ): Written<NonNullable<T>> | null {
   const field = record.fields.get(key);
-  return field ? readScalar(reading, field, leaf, `${record.label}${key}`) : null;
+  return field ? readScalar(reading, field, leaf, `${label}${key}`) : null;
 }
 
 /** One scalar checked against its shape; `name` is what a sentence calls it. */
@@ -216,7 +217,7 @@ function leafFault(
     return ["too-long", offset, `${name} is ${[...text].length} characters long; ${right}`];
   if (note?.choices) {
     const meant = nearMatch(text, note.choices);
-    return ["not-one-of", offset, `${got} is not known; ${meant ? `did you mean ${meant}? ` : ""}${right}`];
+    return ["not-one-of", offset, `${got} is not known; ${meant ? `did you mean ${meant}?` : right}`];
   }
   return ["not-understood", offset, `${got} is not understood; ${right}`];
 }

@@ -86,7 +86,7 @@ function readReceiver(reading: Reading, node: Node | null, before: Before): Rece
   const label = `${cited(given ?? standard)} `;
   const record = openRecord(reading, node, RECEIVER, { what: "a receiver", label, offset: before.offset });
   if (!record) return { settings: null, name: standard, station: null };
-  const name = readField(reading, record, "name", receiverLeaves.name);
+  const name = readField(reading, record, "name", receiverLeaves.name, "");
   if (name) refuseName(reading, name, before);
   else if (!given && before.names.includes(standard)) refuseName(reading, unnamed(record, standard), before);
   const tune = readField(reading, record, "tune", receiverLeaves.tune);

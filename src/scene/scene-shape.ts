@@ -56,6 +56,7 @@ export const receiverLeaves = {
   ),
   tune: textLeaf({
     max: 16,
+    looksLike: ["number"],
     right: "tune a frequency such as 115.60 or the ident of a station of the scene such as TXJ",
     description: "The frequency tuned, MHz, or the ident of a station of the scene.",
     examples: [115.6, "TXJ"],
@@ -99,11 +100,12 @@ const aircraftShape = noted(z.strictObject(aircraftLeaves), "add aircraft: with 
   description: "Where the aircraft is and how it flies.",
 });
 const receiverShape = noted(z.strictObject(receiverLeaves), "", {
+  id: "receiver",
   description: "A navigation receiver and its instrument.",
 });
 
 export const sceneLeaves = {
-  scene: noted(z.literal(SCENE_VERSION), `write scene: ${SCENE_VERSION}`, {
+  scene: noted(z.literal(SCENE_VERSION), `a scene file begins with scene: ${SCENE_VERSION}`, {
     description: "The version of the scene file, which says too that it is one.",
   }),
   title: z.optional(

@@ -13,6 +13,8 @@ export interface LeafNote {
   readonly choices?: readonly string[];
   /** Nothing written means empty text. */
   readonly blank?: boolean;
+  /** What else YAML may take such a text for; the JSON Schema allows it, the reader takes what was written. */
+  readonly looksLike?: readonly ("number" | "boolean")[];
 }
 
 export interface RecordShape {
@@ -23,20 +25,21 @@ export interface RecordShape {
   readonly elsewhere?: Readonly<Record<string, string>>;
 }
 
-const notes = z.registry<LeafNote>();
+const notes = z.registry<LeafNote, z.core.$ZodType>();
 
 /** The note of a value's shape, optional or not. */
-export function noteOf(shape: z.ZodMiniType | undefined): LeafNote | undefined {
+export function noteOf(shape: z.core.$ZodType | undefined): LeafNote | undefined {
   if (!shape) return undefined;
   return notes.get(shape) ?? (shape instanceof z.ZodMiniOptional ? noteOf(inner(shape)) : undefined);
 }
 
 export const isOptional = (shape: z.ZodMiniType): boolean => shape instanceof z.ZodMiniOptional;
 
-const inner = (shape: z.ZodMiniOptional): z.ZodMiniType => shape._zod.def.innerType as z.ZodMiniType;
+const inner = (shape: z.ZodMiniOptional): z.core.$ZodType => shape._zod.def.innerType;
 
-/** What the JSON Schema tells about a value: description and examples. */
+/** What the JSON Schema tells about a value: description and examples; `id` gives it a definition of its own. */
 interface Told {
+  readonly id?: string;
   readonly description: string;
   readonly examples?: unknown[];
 }
@@ -67,13 +70,18 @@ export function textLeaf({
   max,
   pattern,
   blank = false,
+  looksLike = [],
   right,
   ...told
-}: { max: number; pattern?: RegExp; blank?: boolean; right: string } & Told): z.ZodMiniString<string> {
+}: Pick<LeafNote, "blank" | "looksLike"> & {
+  max: number;
+  pattern?: RegExp;
+  right: string;
+} & Told): z.ZodMiniString<string> {
   const leaf = pattern
     ? z.string().check(z.maxLength(max), z.regex(pattern))
     : z.string().check(z.maxLength(max));
-  notes.add(leaf, { kind: "text", right, blank });
+  notes.add(leaf, { kind: "text", right, blank, looksLike });
   z.globalRegistry.add(leaf, { ...told });
   return leaf;
 }

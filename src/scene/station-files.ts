@@ -121,6 +121,7 @@ function gatherFile(
   }
   const { path, text } = opened;
   if (chain.includes(path)) {
+    to.incomplete = true;
     const circle = [...chain.slice(chain.indexOf(path)), path].join(" includes ");
     addFault(
       reading,
@@ -146,7 +147,8 @@ export function gatherStationFile(
   to.sources.push(sourceFile("stations", path, written));
   const { reading, root } = parseYamlFile(text, path);
   const record = root && openFile(reading, root, "stations", STATION_FILE);
-  if (!record) to.incomplete = true;
+  // A misspelt `list:` hides stations too.
+  if (!record || reading.faults.length > 0) to.incomplete = true;
   const include = record?.fields.get("include");
   const list = record?.fields.get("list");
   if (include && !isBlank(include.node))

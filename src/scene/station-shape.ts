@@ -27,6 +27,7 @@ export const stationLeaves = {
   ident: textLeaf({
     max: 4,
     pattern: /^[A-Z0-9]{1,4}$/,
+    looksLike: ["number", "boolean"],
     right: "an ident is one to four capital letters or digits, such as HJL",
     description: "One to four capital letters or digits.",
     examples: ["HJL"],
@@ -34,6 +35,7 @@ export const stationLeaves = {
   name: z.optional(
     textLeaf({
       max: 80,
+      looksLike: ["number", "boolean"],
       right: "a name has at most 80 characters",
       description: "The station's name. The ident when absent.",
       examples: ["Haldrey"],
@@ -46,6 +48,7 @@ export const stationLeaves = {
   frequency: z.optional(
     textLeaf({
       max: 16,
+      looksLike: ["number"],
       right: "write the frequency in MHz, such as frequency: 113.90",
       description:
         "MHz. For a DME or TACAN alone, the frequency its channel is paired with; there channel may stand instead.",
@@ -70,6 +73,7 @@ export const stationLeaves = {
   declination: z.optional(
     textLeaf({
       max: 20,
+      looksLike: ["number"],
       pattern: /^([-+]?\d{1,3}(\.\d+)?|\d{1,3}(\.\d+)?\s*°?\s*[EWew])$/,
       right: "write degrees with E or W, such as 10W, or a number with east positive, such as -10",
       description:
@@ -114,7 +118,10 @@ export const stationLeaves = {
   ),
 };
 
-export const stationShape = noted(z.strictObject(stationLeaves), "", { description: "A ground station." });
+export const stationShape = noted(z.strictObject(stationLeaves), "", {
+  id: "station",
+  description: "A ground station.",
+});
 
 export const STATION: RecordShape = {
   keys: stationLeaves,
@@ -141,7 +148,7 @@ export const STATION: RecordShape = {
 const pathOrPaths = z.union([pathLeaf, z.array(pathLeaf)]);
 
 export const stationFileLeaves = {
-  stations: noted(z.literal(STATIONS_VERSION), `write stations: ${STATIONS_VERSION}`, {
+  stations: noted(z.literal(STATIONS_VERSION), `a station file begins with stations: ${STATIONS_VERSION}`, {
     description: "The version of the station file, which says too that it is one.",
   }),
   name: z.optional(

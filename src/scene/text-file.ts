@@ -101,7 +101,7 @@ function looksLike(text: string): string {
   return "";
 }
 
-const megabytes = (sizeBytes: number): string => (sizeBytes / 1e6).toFixed(sizeBytes < 1e7 ? 1 : 0);
+const megabytes = (sizeBytes: number): string => String(Math.ceil(sizeBytes / 1e5) / 10);
 
 function at(path: string, code: FaultCode, message: string, before = ""): Fault {
   const lines = before.split("\n");

@@ -1,6 +1,6 @@
 /** The parser's own complaints said in a person's words: what is wrong on the line, and what to write. */
 
-import type { YAMLParseError } from "yaml";
+import { isCollection, isMap, isNode, isPair, isScalar, type YAMLParseError } from "yaml";
 import type { FaultCode } from "./fault-codes.ts";
 
 export interface SyntaxFault {
@@ -14,18 +14,18 @@ const DEEPEST = 40;
 const TABS = "a tab indents this line; YAML is indented with spaces only";
 
 /** One fault a line, the first: the rest of a line's complaints follow from it. Tabs explain all others of their file. */
-export function syntaxFaults(text: string, errors: readonly YAMLParseError[]): SyntaxFault[] {
+export function syntaxFaults(text: string, errors: readonly YAMLParseError[], root: unknown): SyntaxFault[] {
   if (errors.length === 0) return [];
   const tabs = tabFault(text);
   if (tabs) return [tabs];
   const found: SyntaxFault[] = [];
   const linesSeen = new Set<number>();
+  const lineOf = (offset: number): number => text.lastIndexOf("\n", offset - 1);
   for (const error of [...errors].sort((one, other) => one.pos[0] - other.pos[0])) {
-    const offset = Math.min(error.pos[0], text.length);
-    const line = text.lastIndexOf("\n", offset - 1);
-    if (linesSeen.has(line)) continue;
-    linesSeen.add(line);
-    found.push({ ...sentence(error, text), offset });
+    if (linesSeen.has(lineOf(error.pos[0]))) continue;
+    const fault = syntaxFault(error, text, root);
+    linesSeen.add(lineOf(error.pos[0])).add(lineOf(fault.offset));
+    found.push(fault);
   }
   return found;
 }
@@ -39,24 +39,76 @@ function tabFault(text: string): SyntaxFault | null {
   return { code: "tab", offset: first.index + first[0].length - 1, message: `${TABS}${more}` };
 }
 
-function sentence(error: YAMLParseError, text: string): Omit<SyntaxFault, "offset"> {
+function syntaxFault(error: YAMLParseError, text: string, root: unknown): SyntaxFault {
+  const offset = Math.min(error.pos[0], text.length);
   if (error.code === "MULTIPLE_DOCS")
     return {
+      offset,
       code: "several-documents",
       message: "a second document begins here; one file holds one scene, so put it in a file of its own",
     };
-  if (error.code === "RESOURCE_EXHAUSTION") return { code: "too-deep", message: tooDeepMessage() };
+  if (error.code === "RESOURCE_EXHAUSTION") return { offset, code: "too-deep", message: tooDeepMessage() };
   if (error.code === "TAG_RESOLVE_FAILED" || error.code === "MULTIPLE_TAGS")
-    return { code: "tag", message: "a tag (!name) has no meaning here; write the value without it" };
-  return { code: "yaml-syntax", message: syntaxSentence(error, text) };
+    return { offset, code: "tag", message: "a tag (!name) has no meaning here; write the value without it" };
+  const code = "yaml-syntax";
+  if (/closing .quote/.test(error.message))
+    return {
+      code,
+      offset: unclosedAt(root, text, offset),
+      message: "the quotation mark opened here is never closed; add the closing one",
+    };
+  if (/sufficiently indented and end with|must end with|end with a [}\]]/.test(error.message)) {
+    const opened = unclosedAt(root, text, offset);
+    const closing = text[opened] === "[" ? "]" : "}";
+    return {
+      code,
+      offset: opened,
+      message: `the bracket opened here is not closed; add the ${closing} it lacks`,
+    };
+  }
+  const further = error.code === "BLOCK_AS_IMPLICIT_KEY" ? furtherIndentedAt(text, offset) : null;
+  if (further !== null)
+    return {
+      code,
+      offset: further,
+      message:
+        "this line is indented further than the line above it, whose value it seems to go on with; begin it at the same column",
+    };
+  return { code, offset, message: syntaxSentence(error, text) };
+}
+
+/** Where the quoted text or bracket that has no end begins; `offset` when it is not to be found. */
+function unclosedAt(root: unknown, text: string, offset: number): number {
+  let found = -1;
+  const look = (node: unknown): void => {
+    if (isPair(node)) {
+      look(node.key);
+      look(node.value);
+      return;
+    }
+    if (!isNode(node)) return;
+    const [start, end] = node.range ?? [offset, offset];
+    const quoted = isScalar(node) && /^QUOTE/.test(node.type ?? "") && text[start];
+    const bracket = isCollection(node) && node.flow && (isMap(node) ? "}" : "]");
+    const closing = quoted || bracket;
+    const open = closing && (text[end - 1] !== closing || end - 1 === start);
+    if (open && start <= offset) found = Math.max(found, start);
+    if (isCollection(node)) node.items.forEach(look);
+  };
+  look(root);
+  return found < 0 ? offset : found;
+}
+
+/** Where a line begins that is taken for part of the value above it, having its own `key:`; null when the colon is on the line itself. */
+function furtherIndentedAt(text: string, offset: number): number | null {
+  const colon = /:(\s|$)/.exec(text.slice(offset));
+  const before = text.slice(offset, offset + (colon?.index ?? 0));
+  const lineEnd = before.lastIndexOf("\n");
+  return lineEnd < 0 ? null : offset + lineEnd + 1 + before.slice(lineEnd + 1).search(/\S|$/);
 }
 
 function syntaxSentence(error: YAMLParseError, text: string): string {
   const says = (words: RegExp): boolean => words.test(error.message);
-  if (says(/closing .quote/))
-    return "a quotation mark opened before here is never closed; add the closing one";
-  if (says(/sufficiently indented and end with|must end with|end with a [}\]]/))
-    return "a bracket opened before here is not closed; add the ] or } it lacks";
   if (says(/^Missing ,/))
     return "a comma is missing before this item; items between brackets are parted by commas";
   if (says(/separated from other tokens/)) return "a # that begins a comment needs a space before it";
@@ -65,7 +117,7 @@ function syntaxSentence(error: YAMLParseError, text: string): string {
     return "there is a second colon in this value; put the whole value in quotes if the colon is part of it, or give the next key a line of its own";
   if (error.code === "MULTILINE_IMPLICIT_KEY" || says(/followed by map values/))
     return "this line is not key: value; write a colon and a space after the key, and indent the line like the keys beside it";
-  if (error.code === "BAD_INDENT")
+  if (error.code === "BAD_INDENT" || says(/without - indicator/))
     return "this line is not indented like the ones it belongs with; begin it at the same column";
   if (error.code === "BAD_SCALAR_START")
     return `a value cannot begin with ${text[error.pos[0]] ?? "this character"}; put the value in quotes`;

@@ -36,7 +36,7 @@ export function parseYamlFile(text: string, file: string): YamlFile {
     addFault(reading, "yaml-syntax", 0, "this cannot be read as YAML; write one key: value on each line");
     return unread;
   }
-  for (const { code, offset, message } of syntaxFaults(text, document.errors))
+  for (const { code, offset, message } of syntaxFaults(text, document.errors, document.contents))
     addFault(reading, code, offset, message);
   refuseAliasesAndTags(reading, document.contents);
   if (reading.faults.length > 0) return unread;
