@@ -11,11 +11,23 @@ test.each([
   [181, -179],
   [-181, 179],
   [539, 179],
+  [1048499.9999999999, -180],
   [-360, 0],
   [-180.00000000000003, 179.99999999999997],
 ])("longitude %d is written %d", (lonDeg, wrapped) => {
   expect(wrapLongitude(lonDeg)).toBeCloseTo(wrapped, 9);
+  expect(wrapLongitude(lonDeg)).toBeGreaterThanOrEqual(-180);
   expect(Object.is(wrapLongitude(lonDeg), -0)).toBe(false);
+});
+
+test("numbers next to a whole turn stay in range too", () => {
+  for (const turns of [-3, -2, -1, 0, 1, 2, 2912])
+    for (const side of [-180, 180])
+      for (let ulps = -4; ulps <= 4; ulps++) {
+        const meridian = turns * 360 + side;
+        const wrapped = wrapLongitude(meridian + ulps * Math.abs(meridian) * Number.EPSILON);
+        expect(wrapped >= -180 && wrapped < 180).toBe(true);
+      }
 });
 
 test("longitude stays in [-180, 180)", () => {

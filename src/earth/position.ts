@@ -27,8 +27,7 @@ export function refuseBadPlace(latDeg: number, lonDeg: number): void {
 /** Longitude in [-180, 180), never minus zero; any finite number of degrees. */
 export function wrapLongitude(lonDeg: number): number {
   if (lonDeg >= -180 && lonDeg < 180) return lonDeg + 0;
-  const turns = Math.floor((lonDeg + 180) / 360);
-  const wrapped = lonDeg - 360 * turns;
-  // A number just under -180 rounds up to +180 itself; that meridian is written -180.
-  return wrapped >= 180 ? -180 : wrapped + 0;
+  const wrapped = lonDeg - 360 * Math.floor((lonDeg + 180) / 360);
+  // For a number just short of a whole turn, thousands of turns out, the division rounds up to it; that meridian is -180.
+  return wrapped < -180 ? -180 : wrapped + 0;
 }
