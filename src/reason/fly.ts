@@ -67,6 +67,8 @@ export const fly: Rule = (argument) => {
   const { reading } = argument;
   const { station, settings, flag } = reading;
   if (station === null || station.kind === "VOT" || reading.radial === null) return null;
+  // Nothing to fly: parked, or on a station that is not to be used.
+  if (argument.situation.scene.aircraft.tasKt === 0 || reading.ident.kind !== "ident") return null;
   if (settings.face === "rmi") return homePointer(argument);
   if (flag === "OFF")
     return {

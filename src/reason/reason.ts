@@ -34,6 +34,7 @@ export const REASON_RULES = [
   "to-from",
   "deviation",
   "distance",
+  "slant-range",
   "heading-agrees",
   "fly",
 ] as const;

@@ -6,6 +6,7 @@ import { deviation, distance, line, toOrFrom } from "./line.ts";
 import { norths, radial } from "./radial.ts";
 import type { Reason } from "./reason.ts";
 import { publishedVolume, received } from "./received.ts";
+import { slantRange } from "./slant-range.ts";
 import type { Rule } from "./step.ts";
 import { identified, tuned } from "./tuned.ts";
 
@@ -20,6 +21,7 @@ const RULES: readonly Rule[] = [
   toOrFrom,
   deviation,
   distance,
+  slantRange,
   headingAgrees,
   fly,
 ];

@@ -3,7 +3,7 @@
 import type { NoSignal, StationGeometry } from "../panel/index.ts";
 import { coneRadiusNm, leastHeightFt, type Station } from "../radio/index.ts";
 import type { Rule, Step } from "./step.ts";
-import { atLeastFeet, feet, miles, wholeMiles } from "./words.ts";
+import { atLeastFeet, feet, feetAbove, miles, wholeMiles } from "./words.ts";
 
 const LINE_OF_SIGHT = "line of sight over the 4/3 earth: ITU-R P.310; the pilot's rule is 1.23 (√h₁ + √h₂)";
 const VOLUMES = "FAA Aeronautical Information Manual, para 1-1-8, TBL 1-1-1";
@@ -59,8 +59,8 @@ export const publishedVolume: Rule = ({ reading }) => {
   const radiusNm = geometry.serviceRadiusNm ?? 0;
   const promise =
     radiusNm === 0
-      ? `${feet(geometry.heightAboveFt)} above the station nothing is promised`
-      : `${feet(geometry.heightAboveFt)} above the station it is promised to ${wholeMiles(radiusNm)}`;
+      ? `${feetAbove(geometry.heightAboveFt)} the station nothing is promised`
+      : `${feetAbove(geometry.heightAboveFt)} the station it is promised to ${wholeMiles(radiusNm)}`;
   return {
     rule: "service-volume",
     title: "Beyond what is promised",

@@ -20,14 +20,34 @@ export interface SpokenReason {
 
 /** Rules that say, or lead straight to, what each cover hides. */
 const WITHHELD: Readonly<Record<string, readonly ReasonRule[]>> = {
-  chart: ["received", "service-volume", "radial", "norths", "to-from", "deviation", "distance", "fly"],
-  aircraft: ["received", "service-volume", "radial", "norths", "to-from", "deviation", "distance", "fly"],
+  chart: [
+    "received",
+    "service-volume",
+    "radial",
+    "norths",
+    "to-from",
+    "deviation",
+    "distance",
+    "slant-range",
+    "fly",
+  ],
+  aircraft: [
+    "received",
+    "service-volume",
+    "radial",
+    "norths",
+    "to-from",
+    "deviation",
+    "distance",
+    "slant-range",
+    "fly",
+  ],
   heading: ["heading-agrees", "fly"],
   panel: ["to-from", "deviation", "distance", "heading-agrees", "fly"],
   needle: ["deviation", "distance", "heading-agrees", "fly"],
   flag: ["received", "to-from", "heading-agrees", "fly"],
   course: ["line", "to-from", "deviation", "distance", "heading-agrees", "fly"],
-  dme: ["received", "service-volume", "distance"],
+  dme: ["received", "service-volume", "distance", "slant-range"],
   ident: ["tuned", "identified", "received", "service-volume", "radial", "norths", "line", "fly"],
   frequency: ["tuned", "identified", "received", "service-volume", "radial", "norths", "line", "fly"],
 };

@@ -13,8 +13,12 @@ export function miles(distanceNm: number): string {
 /** "40 NM": a published radius, or a distance where tenths say nothing. */
 export const wholeMiles = (distanceNm: number): string => `${Math.round(distanceNm)} NM`;
 
-/** "3,500 ft", rounded to ten. */
-export const feet = (heightFt: number): string => `${thousands(Math.round(heightFt / 10) * 10)} ft`;
+/** "3,500 ft", to the foot; the size alone, as heights below something are said in words. */
+export const feet = (heightFt: number): string => `${thousands(Math.round(Math.abs(heightFt)))} ft`;
+
+/** "3,478 ft above", "1,150 ft below". */
+export const feetAbove = (heightFt: number): string =>
+  `${feet(heightFt)} ${heightFt < 0 ? "below" : "above"}`;
 
 /** A height that must at least be reached: rounded up to the next hundred feet. */
 export const atLeastFeet = (heightFt: number): string => `${thousands(Math.ceil(heightFt / 100) * 100)} ft`;

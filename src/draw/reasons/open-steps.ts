@@ -21,6 +21,7 @@ const RULE_TELLS: Readonly<Record<ReasonRule, readonly Told[]>> = {
   "to-from": ["flag", "course", "aircraft"],
   deviation: ["needle", "course", "aircraft"],
   distance: ["needle", "dme", "course", "aircraft"],
+  "slant-range": ["dme", "aircraft"],
   "heading-agrees": ["heading", "course"],
   fly: ["heading", "needle", "course", "aircraft"],
 };
