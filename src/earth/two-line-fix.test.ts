@@ -118,6 +118,7 @@ describe("no fix", () => {
       { station: east, azimuth: trueDeg(azimuth2) },
     );
     expect(fix.kind).toBe(kind);
+    if (fix.kind === "nearly-parallel") expect(fix.cutDeg >= 0 && fix.cutDeg < 1).toBe(true);
   });
 
   test("one station", () => {

@@ -39,7 +39,7 @@ export type TwoLineFix =
     }
   /** The lines part, meet only behind a station, or meet beyond `FIX_LIMIT_NM` of one. */
   | { readonly kind: "no-crossing-ahead" }
-  /** They run within a degree of each other, or of opposite ways, where they would meet. */
+  /** They run within a degree of each other, or of opposite ways, where they would meet; `cutDeg` in [0, 1). */
   | { readonly kind: "nearly-parallel"; readonly cutDeg: number }
   /** Both stations stand in one place: their lines meet there and fix nothing. */
   | { readonly kind: "same-station" };
@@ -59,7 +59,7 @@ export function twoLineFix(first: LineFromStation, second: LineFromStation): Two
     const { rightM, ahead, outward: outward2, distanceM: distance2M } = besideLine(position, second);
     const cutDeg = turnBetween(outward2, outward1);
     const sinCut = Math.sin(cutDeg * RAD_PER_DEG);
-    if (Math.abs(sinCut) < LEAST_SIN_CUT) return { kind: "nearly-parallel", cutDeg: Math.abs(cutDeg) };
+    if (Math.abs(sinCut) < LEAST_SIN_CUT) return { kind: "nearly-parallel", cutDeg: acuteDeg(sinCut) };
     if (Math.abs(rightM) < SETTLED_M) {
       const beyond = Math.max(distance1M, distance2M) > FIX_LIMIT_NM * M_PER_NM;
       if (!ahead || distance1M < -SETTLED_M || beyond) return { kind: "no-crossing-ahead" };
@@ -73,8 +73,11 @@ export function twoLineFix(first: LineFromStation, second: LineFromStation): Two
     }
     distance1M -= rightM / sinCut;
   }
+  // Every crossing in reach settles within a few steps; what wanders for twenty meets nowhere near.
   return { kind: "no-crossing-ahead" };
 }
+
+const acuteDeg = (sinCut: number): number => Math.asin(Math.abs(sinCut)) / RAD_PER_DEG;
 
 /** The place so many metres along a line (negative: behind its station), and the line's direction there. */
 function alongLine({ station, azimuth }: LineFromStation, distanceM: number) {
@@ -125,8 +128,7 @@ function crossingOnSphere(first: LineFromStation, second: LineFromStation) {
   const [here2, ahead2] = pointAndHeading(second);
   const line = cross(cross(here1, ahead1), cross(here2, ahead2));
   const sinCut = Math.hypot(...line);
-  if (sinCut < LEAST_SIN_CUT)
-    return { kind: "nearly-parallel" as const, cutDeg: Math.asin(sinCut) / RAD_PER_DEG };
+  if (sinCut < LEAST_SIN_CUT) return { kind: "nearly-parallel" as const, cutDeg: acuteDeg(sinCut) };
   const nearSide = dot(line, here1) >= 0 ? 1 : -1;
   const angleRad = Math.atan2(nearSide * dot(line, ahead1), nearSide * dot(line, here1));
   const distance1Nm = (angleRad / RAD_PER_DEG) * 60;
