@@ -2,7 +2,8 @@
 
 import { bearings } from "./bearings.ts";
 import { panelStates } from "./panel-states.ts";
+import { pictures } from "./pictures.ts";
 import { worldwide } from "./worldwide.ts";
 
-for (const section of [bearings, panelStates, () => worldwide(process.argv[2] ?? null)])
+for (const section of [bearings, panelStates, () => worldwide(process.argv[2] ?? null), pictures])
   console.log(section().join("\n"));

@@ -32,12 +32,16 @@ export function runChild(program, args, options) {
   });
 }
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: colour codes begin with the escape character
+const COLOUR_CODES = /\u001b\[[0-9;]*m/g;
+
 /**
- * The last lines of an output, blank ends cut.
+ * The last lines of an output, blank ends and colours cut.
  * @param {string} output
  * @param {number} lines
  */
-export const tail = (output, lines) => output.trim().split("\n").slice(-lines).join("\n");
+export const tail = (output, lines) =>
+  output.replace(COLOUR_CODES, "").trim().split("\n").slice(-lines).join("\n");
 
 /**
  * Does the work, and says so on stderr only if it takes longer than a second.

@@ -1,12 +1,18 @@
-/** The TrueType files that the build made from the font packages. */
+/** The font files that the build made from the font packages: TrueType for drawing, WOFF2 for carrying in a picture. */
 
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
+import { type EmbeddedFont, fontFaceCss } from "../draw/index.ts";
 import { packageFile } from "./package-files.ts";
 
 export const WORDS_FAMILY = "B612";
 export const MONO_FAMILY = "B612 Mono";
 
-const FILES = ["B612-Regular", "B612-Bold", "B612Mono-Regular", "B612Mono-Bold"];
+const FONTS = [
+  { file: "B612-Regular", family: WORDS_FAMILY, weight: 400 },
+  { file: "B612-Bold", family: WORDS_FAMILY, weight: 700 },
+  { file: "B612Mono-Regular", family: MONO_FAMILY, weight: 400 },
+  { file: "B612Mono-Bold", family: MONO_FAMILY, weight: 700 },
+] as const;
 
 /** Folder of the fonts. Throws Error when the build has not made them: a picture without its letters is no picture. */
 export function fontFolder(): string {
@@ -15,5 +21,16 @@ export function fontFolder(): string {
   return folder;
 }
 
-/** Absolute paths of the fonts of every picture. */
-export const pictureFonts = (): readonly string[] => FILES.map((name) => `${fontFolder()}/${name}.ttf`);
+/** Absolute paths of the TrueType fonts of every picture. */
+export const pictureFonts = (): string[] => FONTS.map(({ file }) => `${fontFolder()}/${file}.ttf`);
+
+/** Rules that carry the fonts inside a picture, so that it looks the same wherever it is opened. */
+export const embeddedFontCss = (): string => {
+  const folder = fontFolder();
+  const fonts: EmbeddedFont[] = FONTS.map(({ file, family, weight }) => ({
+    family,
+    weight,
+    woff2Base64: readFileSync(`${folder}/${file}.woff2`).toString("base64"),
+  }));
+  return fontFaceCss(fonts);
+};

@@ -8,7 +8,7 @@ export function pngFromSvg(svg: string, widthPx: number): Uint8Array {
   const picture = new Resvg(svg, {
     font: {
       loadSystemFonts: false,
-      fontFiles: [...pictureFonts()],
+      fontFiles: pictureFonts(),
       defaultFontFamily: WORDS_FAMILY,
       sansSerifFamily: WORDS_FAMILY,
       monospaceFamily: MONO_FAMILY,

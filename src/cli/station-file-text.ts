@@ -5,10 +5,6 @@ import { defaultEirpW, frequencyText, type Station } from "../radio/index.ts";
 import { openNothing, readStations } from "../scene/index.ts";
 import { InputFault } from "./faults.ts";
 
-/** Degrees to a ten-millionth: a centimetre on the ground. */
-const PLACES = 1e7;
-const rounded = (deg: number): number => Math.round(deg * PLACES) / PLACES;
-
 /**
  * The text of a station file. Throws InputFault when the stations cannot stand in one file, as when two share an ident:
  * what is written must read back. `date` (ISO) is the day for which missing declinations were estimated.
@@ -34,7 +30,7 @@ function record(station: Station): Record<string, unknown> {
     kind: station.kind,
     // As text in the trade's two decimals; YAML takes it as the number it is.
     frequency: Number(frequencyText(station.frequencyMhz)),
-    at: { lat: rounded(position.latDeg), lon: rounded(position.lonDeg) },
+    at: { lat: position.latDeg, lon: position.lonDeg },
     elevation: station.elevationFt,
     // Left out where it was estimated, so that whoever reads the file knows it too.
     ...(station.declinationEstimated ? {} : { declination: station.declinationDeg }),
@@ -44,7 +40,7 @@ function record(station: Station): Record<string, unknown> {
     ...(dmeSite === null
       ? {}
       : {
-          dmeAt: { lat: rounded(dmeSite.position.latDeg), lon: rounded(dmeSite.position.lonDeg) },
+          dmeAt: { lat: dmeSite.position.latDeg, lon: dmeSite.position.lonDeg },
           dmeElevation: dmeSite.elevationFt,
         }),
   };

@@ -6,7 +6,6 @@ const REFUSALS = {
   "bad-host": { status: 403, message: "this server answers only to its own address on this machine" },
   "bad-request": { status: 400, message: "the request does not have the form that this address takes" },
   "not-found": { status: 404, message: "there is nothing at this address" },
-  "no-scene": { status: 404, message: "the bench was started without a scene file" },
   "scene-unreadable": { status: 422, message: "the scene file cannot be read" },
   "server-fault": { status: 500, message: "the server failed; its terminal says why" },
 } as const;

@@ -1,7 +1,7 @@
 /** `GET /api/scene`: the scene that the bench was started with, read from disk at each request. */
 
 import type { FastifyInstance } from "fastify";
-import { ERROR_SCHEMA, Refusal } from "./errors.ts";
+import { ERROR_SCHEMA } from "./errors.ts";
 import { type SceneSettings, sceneSource } from "./scene-source.ts";
 
 const text = { type: "string" } as const;
@@ -21,16 +21,16 @@ const SCHEMA = {
       scene: record({ file: text, text }),
       files: { type: "array", items: record({ path: text, text }) },
     }),
+    204: { type: "null" },
     "4xx": ERROR_SCHEMA,
     "5xx": ERROR_SCHEMA,
   },
 } as const;
 
-/** Adds the route. `scene` null: the bench was started without one, and the route says so. */
+/** Adds the route. `scene` null: the bench was started without one, and the answer has no content. */
 export function addSceneRoute(app: FastifyInstance, scene: SceneSettings | null): void {
   app.get("/api/scene", { schema: SCHEMA }, async (_request, reply) => {
-    if (scene === null) throw new Refusal("no-scene");
     reply.header("cache-control", "no-store");
-    return sceneSource(scene);
+    return scene === null ? reply.code(204).send() : sceneSource(scene);
   });
 }
