@@ -22,20 +22,22 @@ export function CompassCard({ geometry, topDeg, theme, part }: CompassCardProps)
     <g data-part={part} transform={`rotate(${px(-topDeg)})`}>
       <path d={ticksPath(geometry)} stroke={theme.ink} stroke-width={px(geometry.tickStrokePx)} />
       <path d={ticksPath(geometry, 30)} stroke={theme.ink} stroke-width={px(geometry.tickStrokePx * 1.7)} />
-      {CARD_NUMERALS.map((numeral, index) => (
-        <g key={numeral} transform={`rotate(${30 * index})`}>
-          <TextLine
-            x={0}
-            y={middleBaseline(-geometry.numeralRadiusPx, geometry.numeralSizePx)}
-            sizePx={geometry.numeralSizePx}
-            fill={theme.ink}
-            typeface="words-bold"
-            anchor="middle"
-          >
-            {numeral}
-          </TextLine>
-        </g>
-      ))}
+      {CARD_NUMERALS.map((numeral, index) =>
+        geometry.tiny && index % 3 !== 0 ? null : (
+          <g key={numeral} transform={`rotate(${30 * index})`}>
+            <TextLine
+              x={0}
+              y={middleBaseline(-geometry.numeralRadiusPx, geometry.numeralSizePx)}
+              sizePx={geometry.numeralSizePx}
+              fill={theme.ink}
+              typeface="words-bold"
+              anchor="middle"
+            >
+              {numeral}
+            </TextLine>
+          </g>
+        ),
+      )}
     </g>
   );
 }

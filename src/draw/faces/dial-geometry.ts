@@ -25,6 +25,8 @@ export interface DialGeometry {
   readonly needleStrokePx: number;
   readonly needleHalfLengthPx: number;
   readonly plateTextPx: number;
+  /** Too small for twelve numerals and a triangle in the plate: letters of the quarters and words alone. */
+  readonly tiny: boolean;
 }
 
 const between = (low: number, value: number, high: number): number => Math.max(low, Math.min(high, value));
@@ -53,5 +55,6 @@ export function dialGeometry(sizePx: number): DialGeometry {
     needleStrokePx: Math.max(2.2, sizePx / 68),
     needleHalfLengthPx: innerRadiusPx * 0.58,
     plateTextPx: Math.max(12, 0.06 * sizePx),
+    tiny: sizePx < 112,
   };
 }

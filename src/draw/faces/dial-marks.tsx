@@ -1,6 +1,6 @@
 /** Marks that stand still on a dial: index, lubber line, aircraft, and the strips over what is covered. */
 
-import { dartFoldPath, dartPath } from "../plain/dart.ts";
+import { dartFarWingPath, dartPath } from "../plain/dart.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
 import type { Theme } from "../theme.ts";
@@ -64,7 +64,7 @@ export function DialDart({ geometry, theme, lengthPx }: MarkProps & { readonly l
         stroke-width={px(stroke)}
         stroke-linejoin="round"
       />
-      <path d={dartFoldPath(lengthPx * 0.92)} stroke={theme.paper} stroke-width={px(stroke * 0.7)} />
+      <path d={dartFarWingPath(lengthPx)} fill={theme.paper} fill-opacity="0.26" />
     </g>
   );
 }

@@ -10,7 +10,7 @@ import { isLit } from "./lit-wash.tsx";
 
 /** Height of the middle of a plate below the middle of the dial: as low as its lower corners stay inside the numerals. */
 export function plateMiddleY(geometry: DialGeometry): number {
-  const { widthPx, heightPx } = plateSize("FROM", geometry.plateTextPx, true);
+  const { widthPx, heightPx } = plateSize("FROM", geometry.plateTextPx, !geometry.tiny);
   const lowestPx = Math.sqrt(Math.max(0, geometry.clearRadiusPx ** 2 - (widthPx / 2) ** 2));
   return Math.min(geometry.innerRadiusPx * 0.62, lowestPx - heightPx / 2);
 }
@@ -22,7 +22,7 @@ export interface FaceFlagProps extends DialProps {
 
 export function FaceFlag({ reading, theme, idPrefix, lit, geometry, covered }: FaceFlagProps) {
   if (covered.has("flag")) return <DialStrip geometry={geometry} theme={theme} part="flag" />;
-  const { widthPx, heightPx } = plateSize(reading.flag, geometry.plateTextPx, true);
+  const { widthPx, heightPx } = plateSize(reading.flag, geometry.plateTextPx, !geometry.tiny);
   const middleY = plateMiddleY(geometry);
   const borderPx = Math.max(3, geometry.sizePx * 0.016);
   return (
@@ -47,6 +47,7 @@ export function FaceFlag({ reading, theme, idPrefix, lit, geometry, covered }: F
         textPx={geometry.plateTextPx}
         theme={theme}
         idPrefix={idPrefix}
+        withTriangle={!geometry.tiny}
       />
     </>
   );

@@ -47,8 +47,8 @@ const BESIDE_PX = 164;
 /** Readouts spread no wider than this, unless their dial is wider. */
 const MOST_READOUT_PX = 250;
 /** Dials this large carry type larger than asked; smaller ones than the second have it smaller. */
-const LARGE_DIAL_PX = 200;
-const SMALL_DIAL_PX = 112;
+const LARGE_DIAL_PX = 185;
+const SMALL_DIAL_PX = 150;
 const FACTORS = [1.5, 1.3, 1.15, 1, 0.9, 0.8, 0.7, 0.6, 0.5];
 
 /** Height of the readouts above and below a dial that serves so many receivers. */

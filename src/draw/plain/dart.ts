@@ -10,5 +10,8 @@ export function dartPath(lengthPx: number): string {
   return `M0 ${px(-half)}L${px(wing)} ${px(half)}L0 ${px(notch)}L${px(-wing)} ${px(half)}Z`;
 }
 
-/** The fold from nose to notch. */
-export const dartFoldPath = (lengthPx: number): string => `M0 ${px(-lengthPx / 2)}L0 ${px(lengthPx * 0.3)}`;
+/** The wing that lies away from the light, drawn over the outline in a lighter ink. */
+export function dartFarWingPath(lengthPx: number): string {
+  const half = lengthPx / 2;
+  return `M0 ${px(-half)}L${px(lengthPx * 0.36)} ${px(half)}L0 ${px(half - lengthPx * 0.2)}Z`;
+}

@@ -40,13 +40,15 @@ export interface ReasonsBox {
   /** Undefined: as high as it takes. */
   readonly heightPx: number | undefined;
   readonly typeScale: number;
+  /** Keeps a line free at the foot, whether or not everything fits. */
+  readonly noteBelow: boolean;
 }
 
 export const SMALLEST_PX = 12;
 const TEXT_PX = 14;
 const STEP_DOWN_PX = 0.5;
 /** Narrowest column, in type sizes: some thirty letters. */
-const NARROWEST_EM = 17;
+export const NARROWEST_EM = 17;
 const MOST_COLUMNS = 4;
 const TITLE = 1.07;
 /** Left edge of the words, in type sizes: room for the numbered disc. */
@@ -81,7 +83,8 @@ function place(texts: readonly ItemTexts[], box: ReasonsBox, textPx: number, col
   const gapPx = COLUMN_GAP_EM * textPx;
   const columnPx = (box.widthPx - 2 * marginPx - gapPx * (columns - 1)) / columns;
   const measured = texts.map((each) => measure(each, columnPx, textPx));
-  const bottomPx = box.heightPx === undefined ? Number.POSITIVE_INFINITY : box.heightPx - marginPx;
+  const notePx = box.noteBelow ? LINE_HEIGHT * textPx : 0;
+  const bottomPx = box.heightPx === undefined ? Number.POSITIVE_INFINITY : box.heightPx - marginPx - notePx;
   const stepsLeft = (from: number) => texts.slice(from).filter(({ item }) => item.kind === "step").length;
   const placed: PlacedItem[] = [];
   let column = 0;
@@ -89,9 +92,7 @@ function place(texts: readonly ItemTexts[], box: ReasonsBox, textPx: number, col
   let lowestPx = marginPx;
   let leftOut = 0;
   for (const [index, each] of measured.entries()) {
-    // A receiver's name does not stand alone at the foot of a column.
-    const follower = each.item.kind === "receiver" ? measured[index + 1] : undefined;
-    const next = follower === undefined ? 0 : follower.heightPx + GAP_EM * textPx;
+    const next = keptPx(measured, index, textPx);
     // In the last column the line that says what is left out needs room, unless nothing is.
     const last = column === columns - 1;
     const room = last && index < measured.length - 1 && !restFits(measured.slice(index), y, bottomPx, textPx);
@@ -108,7 +109,7 @@ function place(texts: readonly ItemTexts[], box: ReasonsBox, textPx: number, col
     y += each.heightPx + GAP_EM * textPx;
     lowestPx = Math.max(lowestPx, y - GAP_EM * textPx);
   }
-  const noteRoomPx = leftOut > 0 ? LINE_HEIGHT * textPx : 0;
+  const noteRoomPx = leftOut > 0 || box.noteBelow ? LINE_HEIGHT * textPx : 0;
   return {
     textPx,
     titlePx: textPx * TITLE,
@@ -118,6 +119,14 @@ function place(texts: readonly ItemTexts[], box: ReasonsBox, textPx: number, col
     heightPx: lowestPx + noteRoomPx + marginPx,
     marginPx,
   };
+}
+
+/** What must stay below an item in its column: the first step under a receiver's name, the strip under the step before it. */
+function keptPx(measured: readonly Measured[], index: number, textPx: number): number {
+  const [each, next] = [measured[index], measured[index + 1]];
+  const kept = each?.item.kind === "receiver" || next?.item.kind === "covered";
+  if (next === undefined || !kept) return 0;
+  return next.heightPx + GAP_EM * textPx + keptPx(measured, index + 1, textPx);
 }
 
 type Measured = Omit<PlacedItem, "x" | "y" | "threadDownPx">;
@@ -136,8 +145,12 @@ interface ItemTexts {
 
 function itemTexts(item: ChainItem): ItemTexts {
   const [title, sentence] = item.kind === "step" ? [item.reason.title, item.reason.sentence] : ["", ""];
-  return { item, title: measureText(title, "words-bold"), sentence: measureText(sentence, "words") };
+  return { item, title: measureText(title, "words-bold"), sentence: measureText(held(sentence), "words") };
 }
+
+/** A number stays with its unit, and a small sum in one piece: the spaces in them do not break. */
+const held = (sentence: string): string =>
+  sentence.replace(/ (?=(?:NM|ft|kt|min|ms|MHz|[×÷=−])(?![A-Za-z]))|(?<=[×÷=]) /g, "\u00a0");
 
 function measure({ item, title, sentence }: ItemTexts, columnPx: number, textPx: number): Measured {
   const wordsPx = columnPx - WORDS_LEFT_EM * textPx;
