@@ -3,7 +3,8 @@
 import { readCall } from "./call.ts";
 import type { Command } from "./command.ts";
 import { didYouMean } from "./did-you-mean.ts";
-import { CallFault, EXIT_CALL, EXIT_DONE, EXIT_INPUT, type ExitCode, InputFault } from "./faults.ts";
+import { failureOf } from "./failure.ts";
+import { CallFault, EXIT_CALL, EXIT_DONE, type ExitCode } from "./faults.ts";
 import { commandHelp, generalHelp } from "./help.ts";
 import { packageVersion } from "./package-files.ts";
 import { print, tell } from "./streams.ts";
@@ -61,7 +62,10 @@ export async function run(args: readonly string[]): Promise<ExitCode> {
     }
     return await runCommand(name, rest);
   } catch (error) {
-    return fail(error, COMMANDS.some((entry) => entry.name === name) ? `needlework ${name}` : "needlework");
+    const caller = COMMANDS.some((entry) => entry.name === name) ? `needlework ${name}` : "needlework";
+    const { text, exitCode } = failureOf(error, caller, process.env.NEEDLEWORK_DEBUG === "1");
+    tell(text);
+    return exitCode;
   }
 }
 
@@ -79,21 +83,4 @@ async function runCommand(name: string, args: readonly string[]): Promise<ExitCo
     return EXIT_DONE;
   }
   return command.run(call);
-}
-
-function fail(error: unknown, caller: string): ExitCode {
-  if (error instanceof InputFault) {
-    tell(error.message);
-    return error.exitCode;
-  }
-  if (error instanceof CallFault) {
-    tell(`${caller}: ${error.message}; see ${caller} --help`);
-    return error.exitCode;
-  }
-  const reason = error instanceof Error ? error.message : String(error);
-  tell(
-    `${caller}: this should not have happened (${reason.split("\n")[0]}); please report it with the file and the call, run with NEEDLEWORK_DEBUG=1`,
-  );
-  if (process.env.NEEDLEWORK_DEBUG === "1" && error instanceof Error) tell(error.stack ?? "");
-  return EXIT_INPUT;
 }
