@@ -1,0 +1,86 @@
+/**
+ * The chart's picture, the very one that `figure` draws, composed of its parts so that a drag redraws only what moves: the rest keeps
+ * its elements as long as nothing of it has changed.
+ */
+
+import type { JSX } from "preact";
+import { useMemo } from "preact/hooks";
+import {
+  Chart,
+  ChartAircraft,
+  ChartFurniture,
+  ChartGround,
+  ChartLines,
+  ChartStations,
+  type ChartView,
+  chartDescription,
+  chartFrame,
+  chartTitle,
+  type Lit,
+  layOutLines,
+  type Theme,
+} from "../../draw/index.ts";
+import { isCovered, type Situation } from "../../scene/index.ts";
+import type { ChartSize } from "./chart-window.ts";
+import { useHeldGround } from "./held-ground.ts";
+
+export interface ChartPictureProps {
+  readonly situation: Situation;
+  readonly view: ChartView;
+  readonly size: ChartSize;
+  readonly theme: Theme;
+  readonly lit: Lit | null;
+  /** Whose lines are drawn in full. */
+  readonly receiver: string;
+}
+
+const ID_PREFIX = "chart";
+
+export function ChartPicture(props: ChartPictureProps): JSX.Element {
+  const { situation, view, size, theme } = props;
+  if (!isCovered(situation.scene.covers, null, "chart")) return <OpenChart {...props} />;
+  return <Chart situation={situation} view={view} {...size} theme={theme} idPrefix={ID_PREFIX} />;
+}
+
+function OpenChart({ situation, view, size, theme, lit, receiver }: ChartPictureProps): JSX.Element {
+  const { widthPx, heightPx } = size;
+  const frame = useMemo(
+    () => chartFrame({ view, widthPx, heightPx, theme, idPrefix: ID_PREFIX }),
+    [view, widthPx, heightPx, theme],
+  );
+  const ground = useHeldGround(frame, situation, receiver);
+  const { land, wind } = situation.scene;
+  const groundPicture = useMemo(
+    () => <ChartGround frame={frame} situation={situation} ground={ground} />,
+    [frame, ground, land],
+  );
+  const stationsPicture = useMemo(
+    () => <ChartStations frame={frame} situation={situation} ground={ground} lit={lit} />,
+    [frame, ground, lit],
+  );
+  const furniturePicture = useMemo(
+    () => <ChartFurniture frame={frame} situation={situation} ground={ground} lit={lit} />,
+    [frame, ground, lit, wind],
+  );
+  const offsetShown = lit?.parts.includes("offset") ?? false;
+  const lines = layOutLines(frame, situation, ground, { receiver, offsetShown });
+  const moving = { frame, situation, ground, lit, lines };
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      width={widthPx}
+      height={heightPx}
+      viewBox={`0 0 ${widthPx} ${heightPx}`}
+      role="img"
+      aria-labelledby={`${ID_PREFIX}-title ${ID_PREFIX}-desc`}
+    >
+      <title id={`${ID_PREFIX}-title`}>{chartTitle(situation)}</title>
+      <desc id={`${ID_PREFIX}-desc`}>{chartDescription(situation)}</desc>
+      {groundPicture}
+      <ChartLines {...moving} />
+      {stationsPicture}
+      <ChartAircraft {...moving} />
+      {furniturePicture}
+    </svg>
+  );
+}

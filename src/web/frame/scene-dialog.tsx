@@ -1,0 +1,82 @@
+/** The list of scenes: the demo's, each with what it shows, and a file of one's own. */
+
+import type { JSX } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Bench } from "../state/bench.ts";
+import { demoScenes, pickedScene, type SceneEntry, type SceneRead } from "../state/scene-files.ts";
+
+export interface SceneDialogProps {
+  readonly bench: Bench;
+  readonly open: boolean;
+  readonly onClose: () => void;
+  readonly onRead: (read: SceneRead) => void;
+}
+
+export function SceneDialog({ bench, open, onClose, onRead }: SceneDialogProps): JSX.Element {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [entries, setEntries] = useState<readonly SceneEntry[]>([]);
+  useEffect(() => {
+    if (!open || dialog.current === null) return;
+    dialog.current.showModal();
+    if (entries.length === 0) void demoScenes().then(setEntries);
+  }, [open, entries.length]);
+  useEffect(() => {
+    // A press beside the sheet puts it away, as Escape does.
+    const shown = dialog.current;
+    const onPress = (event: MouseEvent) => {
+      if (event.target === shown) shown?.close();
+    };
+    shown?.addEventListener("click", onPress);
+    return () => shown?.removeEventListener("click", onPress);
+  }, []);
+  const take = (read: SceneRead | null) => {
+    dialog.current?.close();
+    if (read !== null) onRead(read);
+  };
+  const current = bench.opened.value.name;
+  return (
+    <dialog ref={dialog} class="sheet" aria-labelledby="scenes-title" onClose={onClose}>
+      <header class="dialog-head">
+        <h2 id="scenes-title">Scenes</h2>
+        <button type="button" class="button" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </header>
+      <ol class="scene-list">
+        {entries.map(({ key, scene }, index) => (
+          <li key={key}>
+            <button
+              type="button"
+              aria-current={key === current}
+              onClick={() => take({ ok: true, name: key, origin: "demo", scene })}
+            >
+              <span class="index">{index + 1}</span>
+              <strong>{scene.title}</strong>
+              <span class="first">{firstSentence(scene.about)}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+      <footer class="dialog-foot">
+        <label>
+          <span class="note">A scene file of your own, with the files it names </span>
+          <input
+            type="file"
+            multiple
+            accept=".yaml,.yml,.csv"
+            onChange={(event) => {
+              const input = event.currentTarget;
+              void pickedScene([...(input.files ?? [])]).then((read) => {
+                input.value = "";
+                take(read);
+              });
+            }}
+          />
+        </label>
+      </footer>
+    </dialog>
+  );
+}
+
+/** Enough to choose by. */
+const firstSentence = (about: string): string => /^.*?[.?!](?=\s|$)/s.exec(about)?.[0] ?? about;

@@ -1,0 +1,83 @@
+/**
+ * What a hand can do to a scene, named as the trade says it. Each action is plain data; `act` gives the scene after it.
+ * Pure: the same scene and action always give the same scene, and the scene given is left as it was.
+ */
+
+import {
+  type LatLon,
+  type MagneticDeg,
+  magneticDeg,
+  type StationDeg,
+  stationDeg,
+  turned,
+} from "../../earth/index.ts";
+import type { ReceiverSettings } from "../../panel/index.ts";
+import type { Aircraft, Scene } from "../../scene/index.ts";
+
+export type SceneAction =
+  | { readonly kind: "move-aircraft"; readonly to: LatLon }
+  | { readonly kind: "set-heading"; readonly heading: MagneticDeg }
+  | { readonly kind: "turn-heading"; readonly byDeg: number }
+  | { readonly kind: "set-altitude"; readonly altitudeFt: number }
+  | { readonly kind: "set-course"; readonly receiver: string; readonly course: StationDeg }
+  | { readonly kind: "turn-course"; readonly receiver: string; readonly byDeg: number }
+  | { readonly kind: "tune-receiver"; readonly receiver: string; readonly frequencyMhz: number }
+  | { readonly kind: "lift-covers" };
+
+/** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
+export const LOWEST_ALTITUDE_FT = 0;
+export const HIGHEST_ALTITUDE_FT = 45_000;
+
+/** The scene after one action. The very same object when the action changes nothing. */
+export function act(scene: Scene, action: SceneAction): Scene {
+  switch (action.kind) {
+    case "move-aircraft":
+      return withAircraft(scene, { position: action.to });
+    case "set-heading":
+      return withAircraft(scene, { heading: magneticDeg(Math.round(action.heading)) });
+    case "turn-heading":
+      return withAircraft(scene, {
+        heading: turned(magneticDeg(Math.round(scene.aircraft.heading)), Math.round(action.byDeg)),
+      });
+    case "set-altitude":
+      return withAircraft(scene, { altitudeFt: altitudeWithin(action.altitudeFt) });
+    case "set-course":
+      return withReceiver(scene, action.receiver, () => ({ course: stationDeg(Math.round(action.course)) }));
+    case "turn-course":
+      return withReceiver(scene, action.receiver, ({ course }) => ({
+        course: turned(stationDeg(Math.round(course)), Math.round(action.byDeg)),
+      }));
+    case "tune-receiver":
+      return withReceiver(scene, action.receiver, () => ({ frequencyMhz: action.frequencyMhz }));
+    case "lift-covers":
+      return scene.covers.length === 0 ? scene : { ...scene, covers: [] };
+  }
+}
+
+/** Whole feet inside what the bench offers. */
+const altitudeWithin = (altitudeFt: number): number =>
+  Math.min(HIGHEST_ALTITUDE_FT, Math.max(LOWEST_ALTITUDE_FT, Math.round(altitudeFt)));
+
+function withAircraft(scene: Scene, change: Partial<Aircraft>): Scene {
+  const aircraft = { ...scene.aircraft, ...change };
+  const { position, heading, altitudeFt } = scene.aircraft;
+  const same =
+    aircraft.position.latDeg === position.latDeg &&
+    aircraft.position.lonDeg === position.lonDeg &&
+    aircraft.heading === heading &&
+    aircraft.altitudeFt === altitudeFt;
+  return same ? scene : { ...scene, aircraft };
+}
+
+/** Throws RangeError when no receiver has that name: the panel only offers those there are. */
+function withReceiver(
+  scene: Scene,
+  name: string,
+  change: (settings: ReceiverSettings) => Partial<ReceiverSettings>,
+): Scene {
+  const before = scene.receivers.find((receiver) => receiver.name === name);
+  if (before === undefined) throw new RangeError(`no receiver is called ${name}`);
+  const after = { ...before, ...change(before) };
+  if (after.course === before.course && after.frequencyMhz === before.frequencyMhz) return scene;
+  return { ...scene, receivers: scene.receivers.map((receiver) => (receiver === before ? after : receiver)) };
+}

@@ -1,0 +1,87 @@
+/** The machine's Chromium and the bench's own server over a page built from the sources at hand, for the browser tests. */
+
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { build } from "vite";
+import { findChromium } from "../../scripts/chromium.mjs";
+import { buildServer, type SceneSettings } from "../../src/server/index.ts";
+
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+
+const FLAGS = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** A Chromium with a new, empty user data folder, which it takes away again when closed. */
+export async function startBrowser(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error("no Chromium was found; name one in NEEDLEWORK_CHROMIUM");
+  return chromium.launch({ executablePath, args: FLAGS });
+}
+
+export interface BenchServer {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Builds the page into a folder of its own; call `remove` when done. */
+export async function buildPage(): Promise<{ readonly folder: string; readonly remove: () => void }> {
+  const folder = mkdtempSync(join(tmpdir(), "needlework-page-"));
+  await build({
+    configFile: join(ROOT, "vite.web.config.ts"),
+    root: join(ROOT, "src/web"),
+    logLevel: "error",
+    build: { outDir: folder, emptyOutDir: true },
+  });
+  return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
+}
+
+/** The bench's server on a free port; with a scene as `needlework bench SCENE` starts it. */
+export async function serveBench(
+  webFolder: string,
+  scene: SceneSettings | null = null,
+): Promise<BenchServer> {
+  const faults: unknown[] = [];
+  const app = await buildServer({ webFolder, scene, tellFault: (fault) => faults.push(fault) });
+  const address = await app.listen({ host: "127.0.0.1", port: 0 });
+  return {
+    address,
+    close: async () => {
+      await app.close();
+      if (faults.length > 0) throw new Error(`the server failed: ${String(faults[0])}`);
+    },
+  };
+}
+
+export const DESKTOP = { width: 1440, height: 900 };
+export const LAPTOP = { width: 1024, height: 768 };
+export const PHONE = { width: 390, height: 844 };
+
+/** A page that notes every error it tells: in its console, as an exception, or as a request that came to nothing. */
+export async function openPage(
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions = {},
+): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
+  const context = await browser.newContext({ viewport: DESKTOP, reducedMotion: "reduce", ...options });
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") errors.push(message.text());
+  });
+  page.on("pageerror", (error) => errors.push(String(error)));
+  page.on("requestfailed", (request) => errors.push(`${request.url()} failed`));
+  await page.goto(address);
+  await page.locator(".chart-ground > svg").waitFor();
+  return { page, errors };
+}
