@@ -94,10 +94,11 @@ export const distance: Rule = ({ reading }) => {
   if (station === null || station.kind === "VOT" || reading.fullScale) return null;
   const offNm = offCourseNm(geometry.distanceNm, deviationDeg);
   const byRuleNm = offCourseOneInSixtyNm(geometry.distanceNm, deviationDeg);
+  // Said by the rule a pilot works in the air, so that the sum comes out; exact, the sine adds a twentieth.
   return {
     rule: "distance",
-    title: `${miles(offNm)} off`,
-    sentence: `${wholeDegrees(deviationDeg)} at ${miles(geometry.distanceNm)} is ${miles(offNm)} off the line: a degree is a mile at 60, so ${geometry.distanceNm.toFixed(0)} × ${wholeDegrees(deviationDeg).slice(0, -1)} ÷ 60.`,
+    title: `${miles(byRuleNm)} off`,
+    sentence: `A degree is a mile at 60, so ${wholeDegrees(deviationDeg)} at ${miles(geometry.distanceNm)} is about ${miles(byRuleNm)} off the line.`,
     numbers: { offCourseNm: offNm, offCourseOneInSixtyNm: byRuleNm, distanceNm: geometry.distanceNm },
     source: "one-in-sixty rule: general navigation texts",
     parts: ["offset", "dme"],

@@ -39,9 +39,9 @@ test("the sentences carry the numbers of the scene", () => {
     title: "2 dots left",
     sentence: "You are 4° from the line at 2° a dot: facing 070, the line is on your left.",
   });
-  // 18 sin 4° = 1.256; one in sixty gives 1.2.
-  expect(step(OFF_THE_LINE, "distance")?.title).toBe("1.3 NM off");
-  expect(step(OFF_THE_LINE, "distance")?.numbers.offCourseOneInSixtyNm).toBeCloseTo(1.2, 3);
+  // One in sixty: 18 × 4 ÷ 60 = 1.2; exact, 18 sin 4° = 1.256.
+  expect(step(OFF_THE_LINE, "distance")?.title).toBe("1.2 NM off");
+  expect(step(OFF_THE_LINE, "distance")?.numbers.offCourseNm).toBeCloseTo(1.2556, 3);
 });
 
 test("no step is given that the scene does not need", () => {
@@ -122,7 +122,7 @@ test("a cover withholds the steps that would say what lies under it", () => {
   const spoken = (covers: string[]) =>
     underCovers(reasons, covers).flatMap((each) => (each.kind === "spoken" ? [each.reason.sentence] : []));
   expect(spoken([]).length).toBe(reasons.length);
-  expect(spoken(["NAV1.needle"]).join(" ")).not.toMatch(/left|dot|1\.3 NM/);
+  expect(spoken(["NAV1.needle"]).join(" ")).not.toMatch(/left|dot|1\.2 NM/);
   expect(spoken(["NAV1.flag"]).join(" ")).not.toMatch(/\bTO\b|FROM/);
   expect(spoken(["aircraft"]).join(" ")).not.toMatch(/246|18\.0 NM|left/);
   expect(spoken(["NAV1.course"]).join(" ")).not.toMatch(/070/);
