@@ -95,7 +95,11 @@ export function distIsFresh(root) {
   if (quick === stamp.quick) return true;
   const contents = contentsMark(root, files);
   if (contents !== stamp.contents) return false;
-  writeFileSync(stampPath(root), JSON.stringify({ quick, contents }));
+  try {
+    writeFileSync(stampPath(root), JSON.stringify({ quick, contents }));
+  } catch {
+    // On a disk that cannot be written the next look is only slower.
+  }
   return true;
 }
 

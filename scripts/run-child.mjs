@@ -35,13 +35,22 @@ export function runChild(program, args, options) {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: colour codes begin with the escape character
 const COLOUR_CODES = /\u001b\[[0-9;]*m/g;
 
+/** @param {string} output */
+const plainLines = (output) => output.replace(COLOUR_CODES, "").trim().split("\n");
+
 /**
  * The last lines of an output, blank ends and colours cut.
  * @param {string} output
  * @param {number} lines
  */
-export const tail = (output, lines) =>
-  output.replace(COLOUR_CODES, "").trim().split("\n").slice(-lines).join("\n");
+export const tail = (output, lines) => plainLines(output).slice(-lines).join("\n");
+
+/**
+ * The first lines of an output, blank ends and colours cut.
+ * @param {string} output
+ * @param {number} lines
+ */
+export const head = (output, lines) => plainLines(output).slice(0, lines).join("\n");
 
 /**
  * Does the work, and says so on stderr only if it takes longer than a second.

@@ -6,7 +6,7 @@ import { rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { ensureChromium } from "./chromium.mjs";
 import { prepare, ROOT, runScript } from "./prepare.mjs";
-import { runChild, tail } from "./run-child.mjs";
+import { head, runChild, tail } from "./run-child.mjs";
 import { firstFailure, groupsOf, readReport, totalsOf } from "./vitest-report.mjs";
 
 /** @typedef {import("./vitest-report.mjs").FileResult} FileResult */
@@ -16,7 +16,7 @@ const inModules = (path) => join(ROOT, "node_modules", path);
 const BIOME = inModules("@biomejs/biome/bin/biome");
 const TSC = inModules("typescript/bin/tsc");
 const VITEST = inModules("vitest/vitest.mjs");
-const FAILURE_LINES = 60;
+const FAILURE_LINES = 40;
 
 /** Raised with the cause as its message when a check fails. */
 class CheckFailed extends Error {}
@@ -24,7 +24,8 @@ class CheckFailed extends Error {}
 /** @param {string} program @param {readonly string[]} args */
 async function check(program, args) {
   const ended = await runChild(process.execPath, [program, ...args], { cwd: ROOT });
-  if (ended.code !== 0) throw new CheckFailed(tail(ended.output, FAILURE_LINES));
+  // These tools tell one fault after the other, so the first cause comes first.
+  if (ended.code !== 0) throw new CheckFailed(head(ended.output, FAILURE_LINES));
 }
 
 /**
@@ -46,7 +47,7 @@ async function tests(project, { only, env } = {}) {
     const results = readReport(reportPath);
     if (ended.code !== 0) {
       const cause = firstFailure(results, ROOT) ?? tail(ended.output, FAILURE_LINES);
-      throw new CheckFailed(cause.trim().split("\n").slice(0, FAILURE_LINES).join("\n"));
+      throw new CheckFailed(head(cause, FAILURE_LINES));
     }
     if (totalsOf(results).passed === 0) throw new CheckFailed(`no ${only ?? project} test was found`);
     return results;
@@ -96,6 +97,8 @@ await runScript(async () => {
   const all = [];
   for (const stage of STAGES) {
     const stageBegan = performance.now();
+    // On a terminal the running stage is shown, and its line written over when it ends.
+    if (process.stdout.isTTY) process.stdout.write(`  ...   ${stage.name}\r`);
     try {
       const results = await stage.run();
       console.log(stageLine("ok", stage.name, stageBegan) + (results ? inWords(results) : ""));

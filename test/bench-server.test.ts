@@ -5,7 +5,7 @@ import type { FastifyInstance } from "fastify";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readText } from "../src/cli/text-files.ts";
 import { openNothing, readScene } from "../src/scene/index.ts";
-import { buildServer, listenOnLoopback, PortTaken, type SceneSource } from "../src/server/index.ts";
+import { buildServer, listenOnLoopback, PortRefused, type SceneSource } from "../src/server/index.ts";
 
 const STATIONS = `stations: 1
 list:
@@ -216,7 +216,7 @@ describe("listening", () => {
       scene: null,
       tellFault: () => undefined,
     });
-    await expect(listenOnLoopback(other, port)).rejects.toThrow(PortTaken);
+    await expect(listenOnLoopback(other, port)).rejects.toThrow(PortRefused);
     await other.close();
   });
 

@@ -2,7 +2,7 @@
 
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
-import { buildServer, listenOnLoopback, PortTaken } from "../server/index.ts";
+import { buildServer, listenOnLoopback, PortRefused } from "../server/index.ts";
 import type { Command } from "./command.ts";
 import { CallFault, EXIT_DONE } from "./faults.ts";
 import { numberOption } from "./number-option.ts";
@@ -44,7 +44,7 @@ export const BENCH: Command = {
         tell(`needlework bench: ${error instanceof Error ? error.message : String(error)}`),
     });
     const address = await listenOnLoopback(app, port === 0 ? null : port).catch((error: unknown) => {
-      throw error instanceof PortTaken
+      throw error instanceof PortRefused
         ? new CallFault(
             `${error.message}; choose another with --port, or leave the option out to get a free one`,
           )

@@ -1,3 +1,3 @@
 export { buildServer, type ServerSettings } from "./app.ts";
-export { listenOnLoopback, PortTaken } from "./listen.ts";
+export { listenOnLoopback, PortRefused } from "./listen.ts";
 export type { SceneSettings, SceneSource } from "./scene-source.ts";
