@@ -82,6 +82,7 @@ export function writeSfnt({ flavor, tables }) {
   header.writeUInt16BE(2 ** power * 16, 6);
   header.writeUInt16BE(power, 8);
   header.writeUInt16BE(tags.length * 16 - 2 ** power * 16, 10);
+  /** @type {Buffer[]} */
   const bodies = [];
   let offset = header.length;
   let headOffset = 0;

@@ -17,8 +17,8 @@ export const radial: Rule = ({ reading }) => {
     errorDeg === 0
       ? ""
       : `; this receiver reads ${degrees(errorDeg)} ${errorDeg > 0 ? "high" : "low"}, you are really on ${course3(geometry.trueRadial)}`;
-  const who =
-    reading.settings.face === "rmi" ? "The pointer's tail says where you are: on the" : "You are on the";
+  const pointer = reading.settings.face === "rmi";
+  const who = pointer ? "The pointer's tail says where you are: on the" : "You are on the";
   return {
     rule: "radial",
     title: "Your radial",
@@ -31,7 +31,7 @@ export const radial: Rule = ({ reading }) => {
       bearingErrorDeg: errorDeg,
     },
     source: "FAA Instrument Flying Handbook, FAA-H-8083-15B, ch. 9; ICAO Annex 10 Vol I, 3.3.1",
-    parts: ["station", "rose", "radial"],
+    parts: pointer ? ["station", "rose", "radial", "needle"] : ["station", "rose", "radial"],
   };
 };
 
@@ -69,6 +69,6 @@ export const norths: Rule = ({ situation, reading }) => {
       radialByCompassDeg: byCompass,
     },
     source: "common practice",
-    parts: ["rose", "north"],
+    parts: reading.settings.face === "rmi" ? ["rose", "north", "needle"] : ["rose", "north"],
   };
 };

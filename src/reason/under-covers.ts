@@ -71,6 +71,8 @@ function isWithheld(reason: Reason, covers: readonly string[]): boolean {
     if (cover === "reasons" || cover === reason.receiver) return true;
     const own = cover.startsWith(`${reason.receiver}.`) ? cover.slice(reason.receiver.length + 1) : null;
     const key = own ?? (VIEWS_AND_SHARED.includes(cover) ? cover : null);
+    // A magnetic indicator's pointer is the radial itself, so there the steps about the radial speak of the needle.
+    if (key === "needle" && reason.parts.includes("needle")) return true;
     return key !== null && (WITHHELD[key] ?? []).includes(reason.rule);
   });
 }
