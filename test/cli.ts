@@ -2,6 +2,10 @@
 
 import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
+import { prepare } from "../scripts/prepare.mjs";
+
+// Built before the first call, so that no call has anything to say about building.
+await prepare();
 
 export const ROOT = fileURLToPath(new URL("../", import.meta.url));
 const LAUNCHER = `${ROOT}bin/needlework.mjs`;
