@@ -13,22 +13,23 @@ export function needleWords(reading: ReceiverReading): string {
   if (deviationDeg === null || needleSide === null) return "parked";
   if (needleSide === "centre") return "centred";
   if (fullScale) return `full ${needleSide}`;
-  const wholeDeg = Math.round(Math.abs(deviationDeg));
-  if (wholeDeg === 0) return `a hair ${needleSide}`;
+  const wholeDeg = wholeDegrees(deviationDeg);
   const dots = Math.floor(wholeDeg / DEGREES_PER_DOT);
   const half = wholeDeg % DEGREES_PER_DOT === 1 ? "½" : "";
   const count = dots === 0 ? "½ dot" : `${dots}${half} ${dots === 1 && half === "" ? "dot" : "dots"}`;
   return `${count} ${needleSide}`;
 }
 
-/** The needle in a sentence without signs that a screen reader might skip. Half a dot is a degree, as fine as the eye reads. */
+/** As fine as the eye reads, which is half a dot; a needle off the middle is at least that much off it. */
+const wholeDegrees = (deviationDeg: number): number => Math.max(1, Math.round(Math.abs(deviationDeg)));
+
+/** The needle in a sentence without signs that a screen reader might skip. */
 function needleSentence(reading: ReceiverReading): string {
   const { deviationDeg, needleSide, fullScale } = reading;
   if (deviationDeg === null || needleSide === null) return "Needle parked, no signal.";
   if (needleSide === "centre") return "Needle centred.";
   if (fullScale) return `Needle full ${needleSide}, 10 degrees or more.`;
-  const wholeDeg = Math.round(Math.abs(deviationDeg));
-  if (wholeDeg === 0) return `Needle just ${needleSide} of centre, less than 1 degree.`;
+  const wholeDeg = wholeDegrees(deviationDeg);
   const dots = wholeDeg / DEGREES_PER_DOT;
   const dotWord = dots === 1 ? "dot" : "dots";
   return `Needle ${dots} ${dotWord} ${needleSide}, ${wholeDeg} ${wholeDeg === 1 ? "degree" : "degrees"}.`;

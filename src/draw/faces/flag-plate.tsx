@@ -23,6 +23,8 @@ export interface FlagPlateProps {
   readonly textPx: number;
   readonly theme: Theme;
   readonly idPrefix: string;
+  /** Which pointer is off, on a dial with two. */
+  readonly pointer?: string | undefined;
   /** False where the triangle is drawn elsewhere on the face. */
   readonly withTriangle?: boolean;
 }
@@ -63,8 +65,9 @@ function WordPlate({ flag, middleX, middleY, textPx, theme, withTriangle = true 
   );
 }
 
-function OffPlate({ middleX, middleY, textPx, theme, idPrefix }: FlagPlateProps) {
-  const { widthPx, heightPx } = plateSize("OFF", textPx, false);
+function OffPlate({ middleX, middleY, textPx, theme, idPrefix, pointer }: FlagPlateProps) {
+  const word = pointer === undefined ? "OFF" : `${pointer} OFF`;
+  const { widthPx, heightPx } = plateSize(word, textPx, false);
   const outerPx = widthPx + textPx * 1.5;
   const hatch = `${idPrefix}-off`;
   const stepPx = px(Math.max(4, textPx * 0.36));
@@ -107,7 +110,7 @@ function OffPlate({ middleX, middleY, textPx, theme, idPrefix }: FlagPlateProps)
         typeface="words-bold"
         anchor="middle"
       >
-        OFF
+        {word}
       </TextLine>
     </g>
   );

@@ -68,6 +68,7 @@ export function MagneticIndicator(props: MagneticIndicatorProps) {
       {dead.length > 0 && (
         <FlagPlate
           flag="OFF"
+          pointer={dead.length < pointers.length ? dead[0]?.label : undefined}
           middleX={0}
           middleY={plateMiddleY(geometry)}
           textPx={geometry.plateTextPx}

@@ -4,7 +4,7 @@ import type { Reason } from "../../reason/index.ts";
 import { type Situation, TRAINING_CAUTION, type View } from "../../scene/index.ts";
 import { chartDescription } from "../chart/index.ts";
 import { panelSentence } from "../faces/index.ts";
-import { openSteps, reasonsText } from "../reasons/index.ts";
+import { chainOf, chainText } from "../reasons/index.ts";
 import { waveReading, wavesSentence } from "./wave-reading.ts";
 
 /** Everything that the figure's description says, in the order of the views. */
@@ -34,6 +34,6 @@ function viewSentence(
     case "signal":
       return `Signal: ${wavesSentence(waveReading(situation, receiver), covers)}`;
     case "reasons":
-      return `Reasons: ${reasonsText(openSteps(reasons, covers))}`;
+      return `Reasons: ${chainText(chainOf(reasons, covers, situation.receivers.length > 1))}`;
   }
 }

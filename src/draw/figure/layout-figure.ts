@@ -3,7 +3,7 @@
 import type { Reason } from "../../reason/index.ts";
 import { type Situation, TRAINING_CAUTION, type View } from "../../scene/index.ts";
 import { LINE_HEIGHT, shortenText, textWidthPx, wrapText } from "../plain/text-width.ts";
-import { openSteps } from "../reasons/index.ts";
+import { spokenSteps } from "../reasons/index.ts";
 import { arrangeViews, type Box, type PlacedView } from "./arrange-views.ts";
 import { legibilityOf } from "./legibility.ts";
 
@@ -96,8 +96,8 @@ const READABLE = 0.72;
 
 function arrange(request: FigureRequest, box: Box, { gapPx, scale }: { gapPx: number; scale: number }) {
   const { situation, views } = request;
-  const open = openSteps(request.reasons, situation.scene.covers).open;
-  const everyone = [...new Set(open.map((reason) => reason.receiver))];
+  const open = spokenSteps(request.reasons, situation.scene.covers);
+  const everyone = [...new Set(request.reasons.map((reason) => reason.receiver))];
   const first = request.receiver ?? everyone[0];
   const arrangeFor = (argued: readonly string[]) => {
     const legibility = legibilityOf({

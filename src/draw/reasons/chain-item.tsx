@@ -7,6 +7,7 @@ import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
 import { CAP_HEIGHT, LINE_HEIGHT } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
+import { withheldSteps } from "./chain.ts";
 import { type PlacedItem, type ReasonsLayout, WORDS_LEFT_EM } from "./reasons-layout.ts";
 
 export interface ItemProps {
@@ -31,14 +32,14 @@ export function Item({ placed, layout, theme, lit }: ItemProps) {
           {item.receiver}
         </TextLine>
       );
-    case "covered":
+    case "withheld":
       return (
         <PaperStrip
           middleX={placed.x + layout.columnPx / 2}
           middleY={placed.y + placed.heightPx / 2}
-          widthPx={Math.min(layout.columnPx * 0.94, layout.textPx * 22)}
+          widthPx={Math.min(layout.columnPx * 0.94, layout.textPx * 18)}
           heightPx={placed.heightPx * 0.8}
-          covered="the rest of the argument"
+          covered={withheldSteps(item.from, item.to)}
           theme={theme}
         />
       );

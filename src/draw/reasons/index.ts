@@ -1,2 +1,2 @@
-export { type OpenSteps, openSteps } from "./open-steps.ts";
-export { Reasons, type ReasonsProps, reasonsText } from "./reasons.tsx";
+export { chainOf, chainText, spokenSteps } from "./chain.ts";
+export { Reasons, type ReasonsProps } from "./reasons.tsx";

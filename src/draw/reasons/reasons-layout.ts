@@ -3,14 +3,8 @@
  * advance widths of the fonts.
  */
 
-import type { Reason } from "../../reason/index.ts";
 import { LINE_HEIGHT, type MeasuredText, measureText, wrapMeasured } from "../plain/text-width.ts";
-
-/** A step, or the strip over the steps of a receiver that are covered. */
-export type ChainItem =
-  | { readonly kind: "receiver"; readonly receiver: string }
-  | { readonly kind: "step"; readonly reason: Reason }
-  | { readonly kind: "covered"; readonly receiver: string };
+import type { ChainItem } from "./chain.ts";
 
 export interface PlacedItem {
   readonly item: ChainItem;
@@ -124,7 +118,7 @@ function place(texts: readonly ItemTexts[], box: ReasonsBox, textPx: number, col
 /** What must stay below an item in its column: the first step under a receiver's name, the strip under the step before it. */
 function keptPx(measured: readonly Measured[], index: number, textPx: number): number {
   const [each, next] = [measured[index], measured[index + 1]];
-  const kept = each?.item.kind === "receiver" || next?.item.kind === "covered";
+  const kept = each?.item.kind === "receiver" || next?.item.kind === "withheld";
   if (next === undefined || !kept) return 0;
   return next.heightPx + GAP_EM * textPx + keptPx(measured, index + 1, textPx);
 }
@@ -156,7 +150,7 @@ function measure({ item, title, sentence }: ItemTexts, columnPx: number, textPx:
   const wordsPx = columnPx - WORDS_LEFT_EM * textPx;
   const linePx = LINE_HEIGHT * textPx;
   if (item.kind === "receiver") return { item, heightPx: linePx * 1.1, titleLines: [], lines: [] };
-  if (item.kind === "covered") return { item, heightPx: textPx * 2.6, titleLines: [], lines: [] };
+  if (item.kind === "withheld") return { item, heightPx: textPx * 2.6, titleLines: [], lines: [] };
   const titleLines = wrapMeasured(title, wordsPx, textPx * TITLE);
   const lines = wrapMeasured(sentence, wordsPx, textPx);
   return { item, heightPx: (titleLines.length * TITLE + lines.length) * linePx, titleLines, lines };

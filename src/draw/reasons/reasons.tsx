@@ -5,9 +5,9 @@ import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
 import { textWidthPx } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
+import { type ChainItem, chainOf, chainText, spokenSteps } from "./chain.ts";
 import { Item } from "./chain-item.tsx";
-import { type OpenSteps, openSteps } from "./open-steps.ts";
-import { type ChainItem, layoutReasons, type ReasonsLayout, SMALLEST_PX } from "./reasons-layout.ts";
+import { layoutReasons, type ReasonsLayout, SMALLEST_PX } from "./reasons-layout.ts";
 
 export interface ReasonsProps {
   readonly reasons: readonly Reason[];
@@ -32,10 +32,10 @@ export interface ReasonsProps {
 export function Reasons(props: ReasonsProps) {
   const { reasons, widthPx, theme, idPrefix, typeScale = 1, covers = [] } = props;
   const drawn = reasons.filter((reason) => props.receivers?.includes(reason.receiver) ?? true);
-  const steps = openSteps(drawn, covers);
   const named = new Set(reasons.map((reason) => reason.receiver)).size > 1;
-  const elsewhere = openSteps(reasons, covers).open.length - steps.open.length;
-  const layout = layoutReasons(chain(drawn, steps, named), {
+  const chain = chainOf(drawn, covers, named);
+  const elsewhere = spokenSteps(reasons, covers).length - spokenSteps(drawn, covers).length;
+  const layout = layoutReasons(chain, {
     widthPx,
     heightPx: props.heightPx,
     typeScale,
@@ -54,7 +54,7 @@ export function Reasons(props: ReasonsProps) {
       aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
     >
       <title id={`${idPrefix}-title`}>Reasons</title>
-      <desc id={`${idPrefix}-desc`}>{reasonsText(steps)}</desc>
+      <desc id={`${idPrefix}-desc`}>{chainText(chain)}</desc>
       {layout.items.map((placed) => (
         <Item
           key={itemKey(placed.item)}
@@ -75,33 +75,10 @@ export function Reasons(props: ReasonsProps) {
   );
 }
 
-/** The steps in words, as the picture's description. */
-export function reasonsText({ open, coveredByReceiver }: OpenSteps): string {
-  const receivers = [...new Set([...open.map((reason) => reason.receiver), ...coveredByReceiver.keys()])];
-  return receivers
-    .map((receiver) => {
-      const said = open
-        .filter((reason) => reason.receiver === receiver)
-        .map((reason) => `${reason.number}. ${reason.title}: ${reason.sentence}`);
-      const rest = coveredByReceiver.has(receiver) ? ["The rest is covered."] : [];
-      return [`${receiver}.`, ...said, ...rest].join(" ");
-    })
-    .join(" ");
+function itemKey(item: ChainItem): string {
+  if (item.kind === "step") return `${item.reason.receiver}-${item.reason.number}`;
+  return item.kind === "withheld" ? `${item.receiver}-${item.from}` : item.receiver;
 }
-
-/** The chain's items in order. */
-function chain(reasons: readonly Reason[], steps: OpenSteps, named: boolean): ChainItem[] {
-  const receivers = [...new Set(reasons.map((reason) => reason.receiver))];
-  return receivers.flatMap((receiver) => {
-    const name: ChainItem[] = named ? [{ kind: "receiver", receiver }] : [];
-    const open = steps.open.filter((reason) => reason.receiver === receiver);
-    const covered: ChainItem[] = steps.coveredByReceiver.has(receiver) ? [{ kind: "covered", receiver }] : [];
-    return [...name, ...open.map((reason): ChainItem => ({ kind: "step", reason })), ...covered];
-  });
-}
-
-const itemKey = (item: ChainItem): string =>
-  item.kind === "step" ? `${item.reason.receiver}-${item.reason.number}` : `${item.kind}-${item.receiver}`;
 
 interface LeftOutNoteProps {
   readonly count: number;
