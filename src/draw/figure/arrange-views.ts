@@ -24,7 +24,7 @@ export type Legibility = (view: View, widthPx: number, heightPx: number) => numb
 const ORDER: readonly View[] = ["chart", "signal", "panel", "reasons"];
 const SHARES = [0.22, 0.3, 0.38, 0.44, 0.5, 0.56, 0.62, 0.7, 0.78];
 /** The chart is the hero. */
-const WEIGHTS: Readonly<Record<View, number>> = { chart: 2, panel: 1.4, reasons: 2.2, signal: 0.7 };
+const WEIGHTS: Readonly<Record<View, number>> = { chart: 3, panel: 1.4, reasons: 2.2, signal: 0.7 };
 
 interface Arranged {
   readonly placed: readonly PlacedView[];

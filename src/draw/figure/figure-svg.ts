@@ -25,4 +25,8 @@ export const fontFaceCss = (fonts: readonly EmbeddedFont[]): string =>
 
 /** The whole SVG file as text. */
 export const figureSvg = (props: FigureProps): string =>
-  `<?xml version="1.0" encoding="UTF-8"?>\n${renderToString(h(Figure, props))}\n`;
+  `<?xml version="1.0" encoding="UTF-8"?>\n${allowedInXml(renderToString(h(Figure, props)))}\n`;
+
+/** Leaves out what XML 1.0 has no place for: control characters, halves of characters. A scene's title may hold them. */
+const allowedInXml = (text: string): string =>
+  [...text].filter((sign) => "\t\n\r".includes(sign) || !/[\p{Cc}\p{Cs}\ufffe\uffff]/u.test(sign)).join("");
