@@ -45,6 +45,12 @@ describe("a broken quote", () => {
     if (!broken[0]!.reason.includes(reason)) expect(broken[0]!.reason).toContain("quotation mark");
   });
 
+  test("opened in one row and closed in the next does not swallow the rows between", () => {
+    const { rows, broken } = readCsvRows(table('1,"two,3', "4,5,6", '7,8,9"', "10,11,12"));
+    expect(rows.map((row) => row.line)).toEqual([1, 3, 5]);
+    expect(broken.map((row) => row.line)).toEqual([2, 4]);
+  });
+
   test("on every line is listed on every line, in reasonable time", () => {
     const started = performance.now();
     const { rows, broken } = readCsvRows(table(...Array.from({ length: 5000 }, (_, i) => `${i},"x,3`)));

@@ -34,6 +34,17 @@ describe("pairing", () => {
   });
 });
 
+test("the reply changes sides between channels 63 and 64 (14 CFR 171.311 Table 1b, dme-pairing-c001)", () => {
+  const replies = ([63, 64] as const).map((number) => [
+    dmeChannel(number, "X").replyMhz,
+    dmeChannel(number, "Y").replyMhz,
+  ]);
+  expect(replies).toEqual([
+    [1024, 1150],
+    [1151, 1025],
+  ]);
+});
+
 describe("channel text", () => {
   test.each(["86X", "086X", " 86x ", "86 X"])("%j is channel 86X", (text) => {
     expect(readDmeChannel(text)).toEqual({ kind: "read", channel: dmeChannel(86, "X") });

@@ -1,7 +1,7 @@
 /**
  * Whether high ground stands between antenna and aircraft. Rays are straight over the 4/3 earth of `line-of-sight.ts`;
  * the ground is the cones of `land.ts`, taken whole, flanks and all, not only their summits. Along a path the flank of
- * a cone bulges and a straight ray sags, so there is one tightest place on it, and a search by halves finds it.
+ * a cone bulges and a straight ray sags, so there is one tightest place on it, and a search by golden sections finds it.
  * An antenna or aircraft that the file puts below a cone's surface is taken to stand on that surface, so it is hidden
  * by the rest of the hill but never by the ground under it.
  * Heights are feet above mean sea level, distances NM along the ground from the antenna.
@@ -52,8 +52,10 @@ const NOTHING_IN_THE_WAY: TerrainVerdict = { blockedBy: null, clearanceFt: null,
 const ROUNDING_FT = 0.01;
 /** Nearer to the antenna than this the ground is the ground it stands on, NM (about 2 m). */
 const NEAREST_NM = 0.001;
-/** Golden sections of a base of 20 NM down to a millionth of a foot. */
-const SEARCH_STEPS = 48;
+/** The tightest place is found this closely, NM: on a sharp summit a hundredth of a foot. */
+const NARROW_NM = 1e-5;
+/** How far the 4/3 earth drops below its tangent, feet for each squared NM. */
+const BULGE_FT_PER_NM2 = FT_PER_NM / (2 * EFFECTIVE_EARTH_RADIUS_NM);
 
 /** What stands around an antenna. Work it out once for a station, then ask `terrainToward` for each aircraft. */
 export function terrainAround(antenna: Aloft, peaks: readonly Peak[]): TerrainAround {
@@ -73,12 +75,11 @@ export function terrainToward(terrain: TerrainAround, aircraft: FromAntenna): Te
     if (path === null) continue;
     const ray: Ray = {
       fromFt: terrain.antennaFt,
-      toFt: Math.max(aircraft.altitudeFt, path.groundFt(aircraft.distanceNm)),
+      toFt: Math.max(aircraft.altitudeFt, groundFt(path, aircraft.distanceNm)),
       distanceNm: aircraft.distanceNm,
     };
-    const steepest = highest(path, (alongNm) => slopeTo(ray.fromFt, path.groundFt(alongNm), alongNm));
-    const leastAltitudeFt = Math.max(0, heightOnSlopeFt(ray.fromFt, steepest, ray.distanceNm));
-    const clearanceFt = -highest(path, (alongNm) => path.groundFt(alongNm) - rayHeightFt(ray, alongNm));
+    const leastAltitudeFt = Math.max(0, clearingHeightFt(path, ray));
+    const clearanceFt = leastGapFt(path, ray);
     const isHighest = verdict.leastAltitudeFt === null || leastAltitudeFt > verdict.leastAltitudeFt;
     const blocks = ray.toFt < leastAltitudeFt - ROUNDING_FT;
     verdict = {
@@ -105,38 +106,36 @@ export function terrainBetween(antenna: Aloft, aircraft: Aloft, peaks: readonly 
 export const coneSurfaceFt = (peak: Peak, fromSummitNm: number): number =>
   Math.max(0, peak.elevationFt * (1 - fromSummitNm / peak.baseRadiusNm));
 
+/** The stretch of a path over a cone's base. */
 interface ConePath {
-  /** Where the path enters the cone's base, or leaves the antenna; NM from the antenna. */
+  readonly peak: Peak;
+  /** Where the path enters the base, or leaves the antenna; NM from the antenna. */
   readonly startNm: number;
   /** Where it leaves the base, or reaches the aircraft. */
   readonly endNm: number;
-  /** Height of the cone's surface under the path. */
-  readonly groundFt: (alongNm: number) => number;
+  /** Where it passes nearest to the summit, and how far aside. */
+  readonly footNm: number;
+  readonly acrossNm: number;
 }
 
-/** The stretch of the path over a cone's base; null when the path passes beside it. */
+/** Null when the path passes beside the base. Right spherical triangles: summit, foot of the perpendicular, antenna. */
 function pathOverCone(seen: PeakSeen, aircraft: FromAntenna): ConePath | null {
   const { peak, distanceNm } = seen;
   const offDeg = seen.azimuth === null ? 0 : turnBetween(aircraft.azimuth, seen.azimuth);
   const off = (offDeg * Math.PI) / 180;
   const angle = distanceNm / EARTH_RADIUS_NM;
-  // Right spherical triangle: foot of the perpendicular from the summit on the path, and its half chord of the base.
   const acrossNm = Math.asin(Math.sin(angle) * Math.abs(Math.sin(off))) * EARTH_RADIUS_NM;
   if (acrossNm >= peak.baseRadiusNm) return null;
   const footNm = Math.atan2(Math.sin(angle) * Math.cos(off), Math.cos(angle)) * EARTH_RADIUS_NM;
-  const cosHalf = Math.cos(peak.baseRadiusNm / EARTH_RADIUS_NM) / Math.cos(acrossNm / EARTH_RADIUS_NM);
-  const halfNm = Math.acos(Math.min(1, cosHalf)) * EARTH_RADIUS_NM;
+  const halfNm = Math.sqrt(peak.baseRadiusNm ** 2 - acrossNm ** 2);
   const startNm = Math.max(NEAREST_NM, footNm - halfNm);
   const endNm = Math.min(aircraft.distanceNm, footNm + halfNm);
-  if (startNm >= endNm) return null;
-  const groundFt = (alongNm: number): number => {
-    // Haversine of the third side, which keeps its figures over short distances.
-    const hav = (nm: number): number => Math.sin(nm / EARTH_RADIUS_NM / 2) ** 2;
-    const third = hav(alongNm - footNm) * Math.cos(acrossNm / EARTH_RADIUS_NM) + hav(acrossNm);
-    return coneSurfaceFt(peak, 2 * Math.asin(Math.sqrt(third)) * EARTH_RADIUS_NM);
-  };
-  return { startNm, endNm, groundFt };
+  return startNm < endNm ? { peak, startNm, endNm, footNm, acrossNm } : null;
 }
+
+/** Height of the cone's surface under the path, feet. Within a base the earth is flat to a hundredth of a foot. */
+const groundFt = (path: ConePath, alongNm: number): number =>
+  coneSurfaceFt(path.peak, Math.sqrt(path.acrossNm ** 2 + (alongNm - path.footNm) ** 2));
 
 interface Ray {
   readonly fromFt: number;
@@ -170,7 +169,31 @@ function heightOnSlopeFt(antennaFt: number, slope: number, distanceNm: number): 
   return (radius - EFFECTIVE_EARTH_RADIUS_NM) * FT_PER_NM;
 }
 
-/** The highest value on the stretch of a function with a single hump there, by golden sections; ends included. */
+/** Least height at the ray's far end that clears the cone from where the ray starts, feet. */
+function clearingHeightFt(path: ConePath, ray: Ray): number {
+  const slope = (alongNm: number): number => slopeTo(ray.fromFt, groundFt(path, alongNm), alongNm);
+  // To find the place, the earth's curve as a parabola is near enough; the slope there is taken exactly.
+  const place = highest(
+    path,
+    (alongNm) => (groundFt(path, alongNm) - ray.fromFt) / alongNm - alongNm * BULGE_FT_PER_NM2,
+  );
+  const steepest = Math.max(slope(place), slope(path.startNm), slope(path.endNm));
+  return heightOnSlopeFt(ray.fromFt, steepest, ray.distanceNm);
+}
+
+/** Least height of the ray above the cone's surface, feet; negative below it. */
+function leastGapFt(path: ConePath, ray: Ray): number {
+  const gap = (alongNm: number): number => rayHeightFt(ray, alongNm) - groundFt(path, alongNm);
+  const risePerNm = (ray.toFt - ray.fromFt) / ray.distanceNm;
+  const place = highest(
+    path,
+    (alongNm) =>
+      groundFt(path, alongNm) - (risePerNm - (ray.distanceNm - alongNm) * BULGE_FT_PER_NM2) * alongNm,
+  );
+  return Math.min(gap(place), gap(path.startNm), gap(path.endNm));
+}
+
+/** Where on the stretch a function with a single hump there is highest, by golden sections. */
 function highest(path: ConePath, value: (alongNm: number) => number): number {
   const section = (Math.sqrt(5) - 1) / 2;
   let low = path.startNm;
@@ -179,7 +202,7 @@ function highest(path: ConePath, value: (alongNm: number) => number): number {
   let right = low + section * (high - low);
   let atLeft = value(left);
   let atRight = value(right);
-  for (let step = 0; step < SEARCH_STEPS; step++) {
+  while (high - low > NARROW_NM) {
     if (atLeft > atRight) {
       high = right;
       right = left;
@@ -194,5 +217,5 @@ function highest(path: ConePath, value: (alongNm: number) => number): number {
       atRight = value(right);
     }
   }
-  return Math.max(value(path.startNm), value(path.endNm), atLeft, atRight);
+  return atLeft > atRight ? left : right;
 }

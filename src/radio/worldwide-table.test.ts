@@ -115,6 +115,14 @@ describe("the excerpt of the worldwide table", () => {
       elevationFt: 20,
     });
     expect(station("LB").dmeSite).toBeNull();
+    // A hundredth of a minute apart is the same mast written with other decimals; a tenth is not.
+    const near = readRows(row({ dme_latitude_deg: -10.0002, dme_longitude_deg: 2 }));
+    expect(near.stations[0]?.dmeSite).toBeNull();
+    const apart = readRows(row({ dme_latitude_deg: -10.002, dme_longitude_deg: 2 }));
+    expect(apart.stations[0]?.dmeSite).toEqual({
+      position: { latDeg: -10.002, lonDeg: 2 },
+      elevationFt: 300,
+    });
   });
 
   test("gives the channel by the frequency where the row names none", () => {
