@@ -19,7 +19,7 @@ import {
   numberText,
   positionText,
   quotedIfNeeded,
-  textPair,
+  textValue,
   windText,
 } from "./written-values.ts";
 import { lineEnd, pairOf, withItem, withKey, withoutItem, withValue } from "./yaml-edit.ts";
@@ -116,14 +116,11 @@ function setIn(text: string, map: YAMLMap, key: string, value: string, order: re
 function withText({ text, root }: Place, key: "title" | "about" | "ask", value: string): string {
   const old = pairOf(root, key)?.value;
   const isBlock = isScalar(old) && /^BLOCK/.test(old.type ?? "");
-  const atEdge = !root.flow && text.slice(0, root.range?.[0] ?? 0).endsWith("\n");
+  const start = root.range?.[0] ?? 0;
+  const atEdge = !root.flow && (start === 0 || text[start - 1] === "\n");
   const many = atEdge && (isBlock || old === undefined);
   const line = root.flow ? JSON.stringify(value) : quotedIfNeeded(value);
-  const written = many
-    ? textPair(key, value)
-        .slice(key.length + 1)
-        .trim()
-    : line;
+  const written = many ? textValue(value) : line;
   return setIn(text, root, key, written.replaceAll("\n", lineEnd(text)), SCENE_ORDER);
 }
 

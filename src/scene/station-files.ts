@@ -8,10 +8,18 @@ import { type NotTheTable, readWorldwideTable, type Station } from "../radio/ind
 import type { Fault } from "./fault.ts";
 import { openFile } from "./file-kind.ts";
 import { addFault, cited, type Reading } from "./reading.ts";
-import { isBlank, offsetOf, type RecordField, readScalar, scalarText, type Written } from "./record.ts";
+import {
+  isBlank,
+  offsetOf,
+  type RecordField,
+  readField,
+  readScalar,
+  scalarText,
+  type Written,
+} from "./record.ts";
 import { type Open, openNamed, type SourceFile, sourceFile } from "./sources.ts";
 import { readStation } from "./station-record.ts";
-import { pathLeaf, STATION_FILE } from "./station-shape.ts";
+import { pathLeaf, STATION_FILE, stationFileLeaves } from "./station-shape.ts";
 import { isTablePath, textFault } from "./text-file.ts";
 import { parseYamlFile } from "./yaml-file.ts";
 
@@ -147,6 +155,9 @@ export function gatherStationFile(
   to.sources.push(sourceFile("stations", path, written));
   const { reading, root } = parseYamlFile(text, path);
   const record = root && openFile(reading, root, "stations", STATION_FILE);
+  // Told about, not needed: the stations have their own names.
+  if (record)
+    for (const key of ["name", "about"] as const) readField(reading, record, key, stationFileLeaves[key]);
   // A misspelt `list:` hides stations too.
   if (!record || reading.faults.length > 0) to.incomplete = true;
   const include = record?.fields.get("include");

@@ -39,7 +39,22 @@ export function declinationText(declinationDeg: number): string {
 
 /** One line of YAML for a text: plain where it reads back as itself, else in quotes. */
 export const quotedIfNeeded = (text: string): string =>
-  stringify(text, { lineWidth: 0, blockQuote: false }).trimEnd();
+  stringify(text, { lineWidth: 0, blockQuote: false }).replace(/\n$/, "");
 
-/** A key and a text of any length, folded where it is long, each line ended. */
-export const textPair = (key: string, text: string): string => stringify({ [key]: text }, { lineWidth: 100 });
+/** Texts to this many characters stand on the line of their key. */
+const LONGEST_LINE = 90;
+
+/**
+ * A text of any length as the value of a key at the left edge: on the key's line, or a folded block under it, whose last
+ * line end is left to the caller.
+ */
+export function textValue(text: string): string {
+  if (text.length <= LONGEST_LINE && !text.includes("\n")) return quotedIfNeeded(text);
+  const pair = stringify({ key: text }, { lineWidth: 100, defaultStringType: "BLOCK_FOLDED" });
+  const value = pair.slice("key: ".length).replace(/\n$/, "");
+  // A block whose own last line end counts would take up blank lines that follow it in the file.
+  return /^[>|]\d?-/.test(value) ? value : quotedIfNeeded(text);
+}
+
+/** A key and a text of any length, every line ended. */
+export const textPair = (key: string, text: string): string => `${key}: ${textValue(text)}\n`;

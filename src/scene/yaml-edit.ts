@@ -29,7 +29,7 @@ function pairEnd(text: string, { key, value }: Pair): number {
 
 const colonAfter = (text: string, key: Node): number => text.indexOf(":", key.range?.[1] ?? 0);
 
-/** The text with the key's value replaced by one line of YAML. A comment after the value stays. */
+/** The text with the key's value replaced. A comment after the value, or after the head of a block of text, stays. */
 export function withValue(text: string, pair: Pair, value: string): string {
   const start = colonAfter(text, pair.key as Node) + 1;
   const node = pair.value as Node | null;
@@ -40,7 +40,8 @@ export function withValue(text: string, pair: Pair, value: string): string {
   const comment = isBlockText && node.comment ? ` #${node.comment}` : "";
   const isBlockList = (isMap(node) || isSeq(node)) && !node.flow;
   const begin = isBlockList ? start : from;
-  return splice(text, begin, contentEnd(text, node), `${isBlockList ? " " : ""}${value}${comment}`);
+  const written = value.replace(/\r?\n|$/, (end) => comment + end);
+  return splice(text, begin, contentEnd(text, node), `${isBlockList ? " " : ""}${written}`);
 }
 
 /**
