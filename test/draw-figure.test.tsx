@@ -169,6 +169,8 @@ describe("a figure", () => {
         fc.subarray([...VIEWS], { minLength: 1 }),
         (scene, [widthPx, heightPx], views) => {
           const resolved = resolveScene(scene);
+          // No height lifts a station a quarter of the earth away over the horizon, and no argument says one.
+          fc.pre(resolved.receivers.every(({ geometry }) => (geometry?.distanceNm ?? 0) < 4000));
           const svg = figureSvg(
             propsOf({ situation: resolved, reasons: reasonsFor(resolved), views, widthPx, heightPx }),
           );
@@ -207,7 +209,8 @@ describe("the two waves", () => {
 
   it("are apart by the radial: read back from the curves by their phase", () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 359, noNaN: true }), (radialDeg) => {
+      fc.property(fc.integer({ min: 10, max: 3590 }), (tenths) => {
+        const radialDeg = tenths / 10;
         const svg = waves(radialDeg);
         const [reference, variable] = [pointsOf(svg, "reference"), pointsOf(svg, "variable")];
         const middle = (Math.max(...reference.map((p) => p.y)) + Math.min(...reference.map((p) => p.y))) / 2;
