@@ -167,6 +167,7 @@ test("bytes that are no text are told before they are read", () => {
   expect(said(new Uint8Array([0xff, 0xfe, 0x31, 0, 0xb0, 0]))).toBe("text 1°");
   expect(said(new Uint8Array([0xfe, 0xff, 0, 0x31, 0, 0xb0]))).toBe("text 1°");
   expect(said("\uFEFFscene: 1")).toBe("text scene: 1");
+  expect(said("scene: 1\rtitle: A\r")).toBe("text scene: 1\ntitle: A\n");
 });
 
 test("a byte order mark left in the text does not hide the first key", () => {

@@ -33,7 +33,8 @@ export function tooBigFault(path: string, sizeBytes: number): Fault {
 }
 
 /**
- * The text of a file: UTF-8, or UTF-16 that says so by its byte order mark; the mark is taken off. Never throws.
+ * The text of a file: UTF-8, or UTF-16 that says so by its byte order mark; the mark is taken off. Lines that all end in a
+ * carriage return alone, as old editors wrote them, end in a line feed then. Never throws.
  */
 export function decodeText(bytes: Uint8Array, path: string): DecodedText {
   if (bytes.length > largestBytes(path)) return { ok: false, fault: tooBigFault(path, bytes.length) };
@@ -53,7 +54,7 @@ export function decodeText(bytes: Uint8Array, path: string): DecodedText {
         text.slice(0, replaced),
       ),
     };
-  return { ok: true, text };
+  return { ok: true, text: text.includes("\n") ? text : text.replaceAll("\r", "\n") };
 }
 
 /** What keeps a text from being read at all: too big, nothing in it, or not text. Null when nothing does. */
