@@ -1,6 +1,6 @@
 /** Published check values of the deviation indicator, row by row; each row names its own source (test/published/rows/cdi.json). */
 
-import { describe, expect, test } from "vitest";
+import { expect } from "vitest";
 import { FT_PER_NM, reciprocal, stationDeg } from "../../src/earth/index.ts";
 import {
   courseForRadial,
@@ -11,16 +11,12 @@ import {
   offCourseNm,
   offCourseOneInSixtyNm,
 } from "../../src/panel/index.ts";
+import { checkRows, numberIn as num, type PublishedRow, type RowValues } from "./published-rows.ts";
 import rows from "./rows/cdi.json" with { type: "json" };
 
-type Row = (typeof rows)[number];
-type Values = Readonly<Record<string, number | string | boolean>>;
-
-const num = (values: Values, key: string): number => Number(values[key]);
-
 /** What we say for a row, under the keys the row expects. */
-function ours(row: Row): Values {
-  const inputs = row.inputs as unknown as Values;
+function ours(row: PublishedRow): RowValues {
+  const { inputs } = row;
   switch (row.what) {
     case "Distance off course from deflection": {
       const deviation = num(inputs, "deflection_fraction_of_full_scale") * FULL_SCALE_DEG;
@@ -67,18 +63,4 @@ function ours(row: Row): Values {
   }
 }
 
-describe("published values: deviation indicator", () => {
-  test.each(
-    rows.map((row) => [row.id, row.from === "memory" ? `${row.source} (memory)` : row.source, row] as const),
-  )("%s agrees with %s", (_id, _source, row) => {
-    const said = ours(row);
-    for (const [key, expected] of Object.entries(row.expect as unknown as Values)) {
-      const tolerance = Number((row.tolerance as unknown as Values)[key] ?? 0);
-      if (typeof expected === "number")
-        expect(Math.abs(Number(said[key]) - expected), key).toBeLessThanOrEqual(tolerance + 1e-9);
-      else expect(said[key], key).toBe(expected);
-    }
-  });
-
-  test("every row of the group is here", () => expect(rows.length).toBe(27));
-});
+checkRows({ name: "cdi", rows, knownRows: 27, ours });

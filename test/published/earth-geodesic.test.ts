@@ -7,7 +7,8 @@ import {
   sphereDistanceNm,
   sphereIntermediate,
 } from "../second-route.ts";
-import { checkRows, type Solve } from "./earth-rows.ts";
+import { checkRows, type Solve, solvedBy } from "./published-rows.ts";
+import geodesicRows from "./rows/geodesic.json" with { type: "json" };
 
 const from = (i: Readonly<Record<string, number>>) => latLon(i.lat_1_deg!, i.lon_1_deg!);
 const to = (i: Readonly<Record<string, number>>) => latLon(i.lat_2_deg!, i.lon_2_deg!);
@@ -26,8 +27,10 @@ const directProblem: Solve = (i) => {
 };
 
 checkRows({
-  group: "geodesic",
-  solve: {
+  name: "geodesic",
+  rows: geodesicRows,
+  knownRows: 24,
+  ours: solvedBy({
     "Inverse problem on WGS 84": inverseProblem,
     "Inverse problem, GRS 80 (same on WGS 84 to 0.1 mm)": inverseProblem,
     "Short line": inverseProblem,
@@ -65,5 +68,5 @@ checkRows({
       const place = sphereCrossing(from(i), i.true_radial_1_deg!, to(i), i.true_radial_2_deg!);
       return place ? { lat_deg: place.latDeg, lon_deg: place.lonDeg } : {};
     },
-  },
+  }),
 });

@@ -14,11 +14,14 @@ import {
   turned,
   wrap180,
 } from "../../src/earth/index.ts";
-import { checkRows } from "./earth-rows.ts";
+import { checkRows, solvedBy } from "./published-rows.ts";
+import radialBearingRows from "./rows/radial-bearing.json" with { type: "json" };
 
 checkRows({
-  group: "radial-bearing",
-  solve: {
+  name: "radial-bearing",
+  rows: radialBearingRows,
+  knownRows: 13,
+  ours: solvedBy({
     "Radial to true bearing from the station": (i) => ({
       true_bearing_deg: trueFromStation(stationDeg(i.radial_deg!), i.station_variation_deg_east!),
     }),
@@ -63,5 +66,5 @@ checkRows({
     "Homing turn": (i) => ({
       new_heading_deg: turned(magneticDeg(i.magnetic_heading_deg!), i.relative_bearing_deg!),
     }),
-  },
+  }),
 });

@@ -7,7 +7,8 @@ import {
   legTimeMin,
   offCourseCorrectionDeg,
 } from "../../src/earth/index.ts";
-import { checkRows, type Solve } from "./earth-rows.ts";
+import { checkRows, type Solve, solvedBy } from "./published-rows.ts";
+import speedTimeFuelRows from "./rows/speed-time-fuel.json" with { type: "json" };
 
 const time: Solve = (i) => {
   const timeMin = legTimeMin({ distanceNm: i.distance_nm!, groundspeedKt: i.groundspeed_kt! });
@@ -20,8 +21,10 @@ const speed: Solve = (i) => ({
 });
 
 checkRows({
-  group: "speed-time-fuel",
-  solve: {
+  name: "speed-time-fuel",
+  rows: speedTimeFuelRows,
+  knownRows: 16,
+  ours: solvedBy({
     // At one knot the miles are the hours.
     "Minutes to hours": (i) => ({ hours: legDistanceNm({ groundspeedKt: 1, timeMin: i.minutes! }) }),
     "Hours to minutes": (i) => ({ minutes: legTimeMin({ distanceNm: i.hours!, groundspeedKt: 1 }) }),
@@ -46,5 +49,5 @@ checkRows({
         timeMin: i.time_min!,
       }),
     }),
-  },
+  }),
 });

@@ -10,7 +10,8 @@ import {
   turnRadiusNm,
   turnTimeS,
 } from "../../src/earth/index.ts";
-import { checkRows, type Solve } from "./earth-rows.ts";
+import { checkRows, type Solve, solvedBy } from "./published-rows.ts";
+import turnRows from "./rows/turn.json" with { type: "json" };
 
 const fromBank: Solve = (i) => {
   const given = { tasKt: i.tas_kt!, bankDeg: i.bank_deg! };
@@ -23,8 +24,10 @@ const fromBank: Solve = (i) => {
 };
 
 checkRows({
-  group: "turn",
-  solve: {
+  name: "turn",
+  rows: turnRows,
+  knownRows: 11,
+  ours: solvedBy({
     "Bank for a standard-rate turn, 15 percent rule": (i) => ({ bank_deg: ruleOfThumbBankDeg(i.tas_kt!) }),
     "Turn radius": fromBank,
     "Turn radius and rate": fromBank,
@@ -35,7 +38,7 @@ checkRows({
       radius_nm: turnRadiusAtRateNm({ tasKt: i.tas_kt!, rateDegPerS: STANDARD_RATE_DEG_PER_S }),
       time_for_90_deg_s: turnTimeS(90),
     }),
-  },
+  }),
   disagreements: {
     "turn-t010": {
       key: "radius_ft",

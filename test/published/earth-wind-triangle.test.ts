@@ -12,7 +12,8 @@ import {
   turned,
   windFromTriangle,
 } from "../../src/earth/index.ts";
-import { checkRows, type Solve } from "./earth-rows.ts";
+import { checkRows, type Solve, solvedBy } from "./published-rows.ts";
+import windTriangleRows from "./rows/wind-triangle.json" with { type: "json" };
 
 type Inputs = Parameters<Solve>[0];
 
@@ -40,8 +41,10 @@ function madeGood(i: Inputs) {
 }
 
 checkRows({
-  group: "wind-triangle",
-  solve: {
+  name: "wind-triangle",
+  rows: windTriangleRows,
+  knownRows: 28,
+  ours: solvedBy({
     "Heading and groundspeed for a course": (i) => {
       const { heading, groundspeedKt, correctionDeg } = held(i);
       return { true_heading_deg: heading, groundspeed_kt: groundspeedKt, wca_deg: correctionDeg };
@@ -88,5 +91,5 @@ checkRows({
         fuel_gal: fuelUsed({ fuelPerHour: i.fuel_gal_per_h!, timeMin }),
       };
     },
-  },
+  }),
 });

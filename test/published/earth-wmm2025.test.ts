@@ -1,10 +1,13 @@
 import { expect, test } from "vitest";
 import { ftFromKm, latLon, magneticModelAtYear } from "../../src/earth/index.ts";
-import { checkRows } from "./earth-rows.ts";
+import { checkRows, solvedBy } from "./published-rows.ts";
+import wmm2025Rows from "./rows/wmm2025.json" with { type: "json" };
 
 checkRows({
-  group: "wmm2025",
-  solve: {
+  name: "wmm2025",
+  rows: wmm2025Rows,
+  knownRows: 67,
+  ours: solvedBy({
     Declination: (i) => {
       const model = magneticModelAtYear(i.decimal_year!);
       const field = model.field(latLon(i.lat_deg!, i.lon_deg!), ftFromKm(i.height_km!));
@@ -14,7 +17,7 @@ checkRows({
         horizontal_nt: field.horizontalNt,
       };
     },
-  },
+  }),
 });
 
 test("wmm2025-c001 the model lives from 2025.0 to 2030.0 | NOAA NCEI / BGS, WMM2025 release", () => {

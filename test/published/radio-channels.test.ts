@@ -9,7 +9,7 @@ import {
   serviceOf,
   VOR_CHANNELS_MHZ,
 } from "../../src/radio/index.ts";
-import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./radio-rows.ts";
+import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./published-rows.ts";
 import dmePairing from "./rows/dme-pairing.json" with { type: "json" };
 import vorSignal from "./rows/vor-signal.json" with { type: "json" };
 

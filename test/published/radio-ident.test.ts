@@ -14,7 +14,7 @@ import {
   usableParts,
   VOR_IDENT_HZ,
 } from "../../src/radio/index.ts";
-import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./radio-rows.ts";
+import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./published-rows.ts";
 import dmeIdent from "./rows/dme-ident.json" with { type: "json" };
 import morse from "./rows/morse.json" with { type: "json" };
 

@@ -16,7 +16,7 @@ import {
   timeAcrossConeS,
   VOR_CONE_HALF_ANGLE_DEG,
 } from "../../src/radio/index.ts";
-import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./radio-rows.ts";
+import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./published-rows.ts";
 import dmeSlant from "./rows/dme-slant.json" with { type: "json" };
 import flightPlanPoints from "./rows/flight-plan-point.json" with { type: "json" };
 import stationPassage from "./rows/station-passage.json" with { type: "json" };

@@ -15,7 +15,7 @@ import {
   radioHorizonNm,
   serviceRadiusNm,
 } from "../../src/radio/index.ts";
-import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./radio-rows.ts";
+import { checkRows, numberIn, type PublishedRow, type RowValues, textIn } from "./published-rows.ts";
 import lineOfSight from "./rows/line-of-sight.json" with { type: "json" };
 import propagation from "./rows/propagation.json" with { type: "json" };
 import serviceVolumes from "./rows/service-volumes.json" with { type: "json" };
