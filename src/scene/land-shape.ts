@@ -3,8 +3,11 @@
 import * as z from "zod/mini";
 import { positionShape, ringShape } from "./position-shape.ts";
 import { noted, numberLeaf, type RecordShape, textLeaf } from "./shape.ts";
+import { pathLeafFor } from "./station-shape.ts";
 
 export const LAND_VERSION = 1;
+
+export const landPathLeaf = pathLeafFor("ostrelle.land.yaml");
 
 const nameLeaf = (of: string) =>
   textLeaf({

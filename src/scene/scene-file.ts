@@ -10,6 +10,7 @@ import type { Fault } from "./fault.ts";
 import { openFile } from "./file-kind.ts";
 import { stationsAround } from "./find-station.ts";
 import { readInlineLand, readLand } from "./land-file.ts";
+import { landPathLeaf } from "./land-shape.ts";
 import { addFault, inReadingOrder, type Reading } from "./reading.ts";
 import { type FileRecord, type RecordField, readField, readScalar } from "./record.ts";
 import type { Scene } from "./scene.ts";
@@ -20,7 +21,6 @@ import { SCENE, sceneLeaves } from "./scene-shape.ts";
 import { readWind } from "./scene-wind.ts";
 import { type Open, openNamed, type SourceFile, sourceFile } from "./sources.ts";
 import { type Gathered, gather, gathering } from "./station-files.ts";
-import { pathLeaf } from "./station-shape.ts";
 import { parseYamlFile } from "./yaml-file.ts";
 
 export type SceneRead =
@@ -137,7 +137,7 @@ function readSceneLand(reading: Reading, record: FileRecord, stations: Gathered)
 }
 
 function readNamedLand(reading: Reading, field: RecordField, stations: Gathered): Land | null {
-  const written = readScalar(reading, field, pathLeaf, "land");
+  const written = readScalar(reading, field, landPathLeaf, "land");
   const opened = written && openNamed(reading, written, "land", stations.open);
   if (!written || !opened) return null;
   stations.sources.push(sourceFile("land", opened.path, written.text));

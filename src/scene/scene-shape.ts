@@ -2,7 +2,7 @@
 
 import * as z from "zod/mini";
 import { FACES } from "../panel/index.ts";
-import { landShape } from "./land-shape.ts";
+import { landPathLeaf, landShape } from "./land-shape.ts";
 import { positionShape } from "./position-shape.ts";
 import { choiceLeaf, noted, numberLeaf, type RecordShape, textLeaf } from "./shape.ts";
 import { pathLeaf, stationShape } from "./station-shape.ts";
@@ -142,7 +142,7 @@ export const sceneLeaves = {
     },
   ),
   land: z.optional(
-    noted(z.union([pathLeaf, landShape]), "write land: and the path of a land file", {
+    noted(z.union([landPathLeaf, landShape]), "write land: and the path of a land file", {
       description: "A land file by its path from this file, or the land itself.",
     }),
   ),

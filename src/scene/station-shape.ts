@@ -7,12 +7,16 @@ import { choiceLeaf, noted, numberLeaf, type RecordShape, textLeaf } from "./sha
 
 export const STATIONS_VERSION = 1;
 
-export const pathLeaf = textLeaf({
-  max: 1000,
-  right: "write the path of a file, from the folder of this one, such as ostrelle.stations.yaml",
-  description: "The path of a file, from the folder of the file that names it.",
-  examples: ["ostrelle.stations.yaml"],
-});
+/** The path of another file. `example` is one such as belongs there. */
+export const pathLeafFor = (example: string) =>
+  textLeaf({
+    max: 1000,
+    right: `write the path of a file, from the folder of this one, such as ${example}`,
+    description: "The path of a file, from the folder of the file that names it.",
+    examples: [example],
+  });
+
+export const pathLeaf = pathLeafFor("ostrelle.stations.yaml");
 
 const elevation = (description: string) =>
   numberLeaf({
