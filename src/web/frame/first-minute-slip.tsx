@@ -27,7 +27,7 @@ export function FirstMinuteSlip({ firstMinute }: { readonly firstMinute: FirstMi
           );
         })}
       </ol>
-      <button type="button" class="quiet" onClick={firstMinute.skip} aria-label="Put the first steps away">
+      <button type="button" class="quiet" onClick={firstMinute.skip} aria-label="Hide the first steps">
         Hide
       </button>
     </aside>
