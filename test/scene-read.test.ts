@@ -284,6 +284,7 @@ test("of the worldwide table's stations with one ident the nearest to the aircra
     "2,AAA,Near,VOR-DME,113900,-10.5,2.5,100,113900,086X,,,,-9",
     "3,BBB,Far too,VOR,112000,50.6,-20.6,100,,,,,,1",
     "4,CCC,Around,VOR,112300,-12.5,2.5,100,,,,,,-9",
+    "6,EEE,Far east,VOR,112500,-12.5,32.5,100,,,,,,-9",
     "5,DDD,Broken,VOR,108100,-12.5,2.5,100,,,,,,-9",
   );
   const scene = changed(changed(SCENE_TEXT, "isles.yaml", "[isles.yaml, world.csv]"), "HJL", "AAA");
@@ -296,7 +297,7 @@ test("of the worldwide table's stations with one ident the nearest to the aircra
     "Around",
   ]);
   const source = result.ok ? result.sources.find(({ kind }) => kind === "table") : null;
-  expect(source?.skipped.map(({ line }) => line)).toEqual([6]);
+  expect(source?.skipped.map(({ line }) => line)).toEqual([7]);
   // A station tuned by its ident is kept however far it is.
   const far = read(changed(scene, "AAA", "BBB"), { "world.csv": table });
   expect(far.ok && far.scene.stations.map(({ name }) => name)).toContain("Far too");

@@ -261,6 +261,7 @@ const edit = (text: string, ...edits: SceneEdit[]): string => {
 
 test.each<[string, SceneEdit, from: string, to: string]>([
   ["the heading", { kind: "heading", heading: magneticDeg(5) }, "heading: 090", "heading: 005"],
+  ["a half degree", { kind: "heading", heading: magneticDeg(5.52) }, "heading: 090", "heading: 005.5"],
   ["north", { kind: "heading", heading: magneticDeg(0) }, "heading: 090", "heading: 360"],
   ["the altitude", { kind: "altitude", altitudeFt: 5500 }, "altitude: 3500", "altitude: 5500"],
   ["the airspeed", { kind: "tas", tasKt: 95.5 }, "tas: 100", "tas: 95.5"],
