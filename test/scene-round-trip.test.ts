@@ -250,7 +250,7 @@ test.each(Object.keys(FORMS))("an edited scene (%s) reads back changed, and its 
       );
       expect(commentsOf(edited.text)).toEqual(expect.arrayContaining(kept));
     }),
-    { numRuns: 120 },
+    { numRuns: 60 },
   );
 });
 
