@@ -99,11 +99,22 @@ describe("the layout of a figure", () => {
       }
   });
 
-  it("gives the chart the largest sheet of a slide", () => {
-    const { views } = layoutFigure(propsOf());
-    const area = new Map(views.map(({ view, box }) => [view, box.widthPx * box.heightPx]));
-    for (const view of ["panel", "signal", "reasons"] as const)
-      expect(area.get("chart")).toBeGreaterThan(area.get(view)!);
+  it("gives the chart more room than panel or signal, and the argument type of 16 px and more, on a slide", () => {
+    for (const [widthPx, heightPx] of SIZES.slice(0, 2)) {
+      const { views, argued, scale } = layoutFigure(propsOf({ widthPx, heightPx }));
+      const boxes = new Map(views.map(({ view, box }) => [view, box]));
+      const area = (view: View) => boxes.get(view)!.widthPx * boxes.get(view)!.heightPx;
+      expect(area("chart")).toBeGreaterThan(area("panel"));
+      expect(area("chart")).toBeGreaterThan(area("signal"));
+      const chain = chainOf(
+        reasons.filter((step) => argued.includes(step.receiver)),
+        [],
+        true,
+      );
+      const drawn = layoutReasons(chain, { ...boxes.get("reasons")!, typeScale: scale, noteBelow: true });
+      expect(drawn.leftOut).toBe(0);
+      expect(drawn.textPx).toBeGreaterThanOrEqual(16);
+    }
   });
 
   it("argues for everyone where there is room, for the receiver asked for where there is not", () => {

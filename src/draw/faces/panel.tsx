@@ -35,8 +35,9 @@ export interface PanelProps {
 /** One dial: a receiver's, two receivers' on one magnetic indicator, or the heading's. */
 type Slot = readonly ReceiverReading[];
 
-/** The heading dial joins where it costs the others little. */
-const LEAST_WITH_HEADING = 0.86;
+/** The heading dial joins where it costs the others little, and they stay this large at scale 1. */
+const LEAST_WITH_HEADING = 0.75;
+const LEAST_DIAL_WITH_HEADING_PX = 160;
 
 export function Panel(props: PanelProps) {
   const { situation, widthPx, heightPx, theme, idPrefix, typeScale = 1 } = props;
@@ -185,6 +186,10 @@ function arrange(situation: Situation, box: { widthPx: number; heightPx: number;
   if (situation.receivers.some((reading) => reading.settings.face !== "cdi")) return { slots, layout };
   const wider = layoutPanel({ receiversOnDial: [...slots.map((slot) => slot.length), 0], ...box });
   const worthIt =
-    wider.fits && wider.scale >= layout.scale && wider.dialPx >= layout.dialPx * LEAST_WITH_HEADING;
+    wider.fits &&
+    !wider.beside &&
+    wider.dialPx >= LEAST_DIAL_WITH_HEADING_PX * wider.scale &&
+    wider.scale >= layout.scale * LEAST_WITH_HEADING &&
+    wider.dialPx >= layout.dialPx * LEAST_WITH_HEADING;
   return worthIt ? { slots: [...slots, []], layout: wider } : { slots, layout };
 }

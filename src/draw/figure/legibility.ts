@@ -52,7 +52,7 @@ function panel({ dials, scale }: FigureContent, widthPx: number, heightPx: numbe
   for (let columns = 1; columns <= dials; columns++) {
     const rows = Math.ceil(dials / columns);
     const slotPx = (widthPx - 28 * scale) / columns - 22 * scale;
-    const highPx = roomPx / rows;
+    const highPx = (roomPx - 14 * scale * rows) / rows;
     const stacked = slotPx < 140 * scale ? 0 : Math.min(slotPx, highPx - 112 * scale);
     const beside = highPx < 100 * scale ? 0 : Math.min(highPx, slotPx - 175 * scale);
     largestPx = Math.max(largestPx, stacked, beside);
@@ -75,7 +75,7 @@ function reasons(content: FigureContent, sentencesEm: number, widthPx: number, h
       if (fits(middle) >= 1) low = middle;
       else high = middle;
     }
-    best = Math.max(best, Math.min(1, fits(low)) * (low / fullPx) ** 1.5);
+    best = Math.max(best, Math.min(1, fits(low)) ** 2 * (low / fullPx) ** 2);
   }
   return best;
 }
