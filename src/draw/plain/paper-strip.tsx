@@ -3,7 +3,7 @@
 import type { Theme } from "../theme.ts";
 import { px } from "./px.ts";
 import { middleBaseline, TextLine } from "./text-line.tsx";
-import { sizeThatFitsPx } from "./text-width.ts";
+import { sizeThatFitsPx, textWidthPx } from "./text-width.ts";
 
 /** How far askew, degrees. */
 const ASKEW_DEG = -2.5;
@@ -18,11 +18,16 @@ export interface PaperStripProps {
   readonly theme: Theme;
 }
 
-export function PaperStrip({ middleX, middleY, widthPx, heightPx, covered, theme }: PaperStripProps) {
+/** Smaller words are not read. */
+const SMALLEST_PX = 12;
+
+export function PaperStrip({ middleX, middleY, covered, theme, ...asked }: PaperStripProps) {
   const label = `covered: ${covered}`;
-  const roomPx = widthPx * 0.9;
-  const sizes = { largestPx: Math.max(12, Math.min(40, heightPx * 0.5)), smallestPx: 8 };
-  const sizePx = sizeThatFitsPx(label, roomPx, "words", sizes);
+  // A strip too short for its words is made longer, never its words smaller than can be read.
+  const widthPx = Math.max(asked.widthPx, textWidthPx(label, SMALLEST_PX, "words") * 1.12);
+  const heightPx = Math.max(asked.heightPx, SMALLEST_PX * 1.4);
+  const largestPx = Math.max(SMALLEST_PX, Math.min(40, heightPx * 0.5));
+  const sizePx = sizeThatFitsPx(label, widthPx * 0.9, "words", { largestPx, smallestPx: SMALLEST_PX });
   return (
     <g data-cover={covered} transform={`translate(${px(middleX)} ${px(middleY)}) rotate(${ASKEW_DEG})`}>
       <rect
