@@ -131,8 +131,8 @@ const ANSWERS = `
   21    NAV2 TXJ 164 164.00  38.00  38.02   0.00 0.00 centre FROM no  good          inside  ident
   22    NAV1 HJL 131 130.84  29.94  29.94   0.16 0.08 centre FROM no  good          inside  ident
   22    NAV2 TXJ 233 233.13  36.64  36.64  -0.13 0.06 centre FROM no  good          inside  ident
-  23    NAV1 PJT 360   3.00   0.22  -      -3.00 1.50 left   FROM no  good          unknown ident
-  23    NAV2 PJT 180 354.00   0.22  -      -6.00 3.00 left   TO   no  good          unknown ident
+  23    NAV1 PJT 360   3.00   0.22  -      -3.00 1.50 left   FROM no  good          unknown test-signal
+  23    NAV2 PJT 180 354.00   0.22  -      -6.00 3.00 left   TO   no  good          unknown test-signal
   24    NAV1 LJY 317 140.00  22.00  22.01   3.00 1.50 right  TO   no  good          inside  ident
   24    NAV2 LJY 317 140.00  22.00  22.01   3.00 1.50 right  TO   no  good          inside  ident
   24    NAV3 LJY 317 140.00  22.00  22.01   3.00 1.50 right  TO   no  good          inside  ident

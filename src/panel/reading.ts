@@ -46,6 +46,8 @@ export type NoSignal =
 export type IdentHeard =
   | { readonly kind: "ident"; readonly text: string }
   | { readonly kind: "test" }
+  /** A VOT's own sound: a row of dots or a steady tone, without letters (AIM 1-1-4). */
+  | { readonly kind: "test-signal" }
   | { readonly kind: "none" }
   /** VOR ident off, the DME's 1350 Hz ident alone heard about every 30 s (or the station gives distance only). */
   | { readonly kind: "dme-only"; readonly text: string }

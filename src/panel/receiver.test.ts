@@ -103,6 +103,7 @@ test("a test signal reads 000 FROM and 180 TO wherever the aircraft stands", () 
   const vot = { ...TXJ, kind: "VOT", dmeChannel: null } as const;
   for (const bearing of [10, 100, 190, 280]) {
     const at = onRadial(TXJ, bearing, 0.5);
+    expect(readingOf({ at, altitudeFt: 30, stations: [vot] }).ident.kind).toBe("test-signal");
     expect(readingOf({ at, altitudeFt: 30, stations: [vot], courseDeg: 0 })).toMatchObject({
       flag: "FROM",
       needleSide: "centre",

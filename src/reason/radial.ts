@@ -40,7 +40,7 @@ function testSignal(measured: number, errorDeg: number) {
   const verdict = size <= 4 ? "inside the 4° allowed" : `${degrees(size)} out, more than the 4° allowed`;
   return {
     rule: "radial",
-    title: "A test signal",
+    title: "The same everywhere",
     sentence: `A test signal has no radials: wherever you stand a receiver must read 360 FROM or 180 TO, and this one is ${verdict}.`,
     numbers: { radialDeg: measured, bearingErrorDeg: errorDeg, limitDeg: 4 },
     source: "14 CFR 91.171; FAA Aeronautical Information Manual, para 1-1-4",

@@ -45,6 +45,14 @@ export const tuned: Rule = ({ reading }) => {
       sentence: `${frequency} is ${station.name}, ${station.ident}, by the chart, but no ident is heard: nothing on the panel may be believed.`,
       parts: ["frequency", "ident", "flag"],
     };
+  if (reading.ident.kind === "test-signal")
+    return {
+      ...base,
+      title: "A test signal",
+      sentence: `${frequency} is the test signal of ${station.name}: a row of dots or a steady tone is heard, and no letters.`,
+      source: "FAA Aeronautical Information Manual, para 1-1-4",
+      parts: ["frequency", "ident", "station"],
+    };
   if (reading.ident.kind !== "ident") return null;
   return {
     ...base,
@@ -57,6 +65,7 @@ export const tuned: Rule = ({ reading }) => {
 export const identified: Rule = ({ reading }) => {
   const { station, signal, ident, settings } = reading;
   if (station === null || signal.kind === "two-at-once" || ident.kind === "ident") return null;
+  if (ident.kind === "test-signal") return null;
   const frequency = frequencyText(settings.frequencyMhz);
   const base = { rule: "identified", numbers: { frequencyMhz: settings.frequencyMhz } } as const;
   const parts = ["frequency", "ident", "station"] as const;

@@ -42,6 +42,8 @@ export function identWords(ident: IdentHeard): string {
       return `ident ${ident.text} heard`;
     case "test":
       return "T-E-S-T heard";
+    case "test-signal":
+      return "test signal heard";
     case "none":
       return "no ident heard";
     case "dme-only":

@@ -115,6 +115,8 @@ function identLabel(ident: IdentHeard): string {
       return `ident ${ident.text}`;
     case "test":
       return "T-E-S-T";
+    case "test-signal":
+      return "test signal";
     case "none":
       return "no ident";
     case "dme-only":
