@@ -31,7 +31,7 @@ const STRIP_PX = { widthPx: 176, heightPx: 32, stepPx: 44 };
 const CORNER_GAP_PX = 12;
 /** What the second choice of corner costs, and each after it. */
 const NEXT_CORNER_COST = 400;
-export const FURNITURE_WEIGHT = 6;
+export const FURNITURE_WEIGHT = 16;
 
 type Corner = "top right" | "top left" | "bottom right" | "bottom left";
 

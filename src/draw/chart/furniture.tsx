@@ -173,7 +173,8 @@ function ScaleBar({
   const labelY = top - 11 * s;
   const style = { ...noteStyle(frame), fill: theme.ink };
   const pieces = /^5/.test(String(scaleNm)) ? 5 : 4;
-  const half = pieces === 4 && Number.isInteger(scaleNm / 2) ? String(scaleNm / 2) : null;
+  const roomy = length > 7 * style.sizePx;
+  const half = roomy && pieces === 4 && Number.isInteger(scaleNm / 2) ? String(scaleNm / 2) : null;
   const inked = Array.from({ length: Math.ceil(pieces / 2) }, (_, index) => {
     const start = left + (length * 2 * index) / pieces;
     return `M${px(start)} ${px(top)}h${px(length / pieces)}v${px(height)}h${px(-length / pieces)}Z`;

@@ -61,6 +61,7 @@ export function GraticuleLines({ frame }: { readonly frame: ChartFrame }): VNode
       between(bounds.southMin, bounds.northMin, (latMin) => paperAt(frame, latMin, lonMin)),
     ),
   ];
+  if (paths.length === 0) return null;
   return (
     <path
       d={paths.map((points) => pathThrough(points)).join("")}
@@ -142,7 +143,7 @@ function BorderTicks({ frame, net }: { readonly frame: ChartFrame; readonly net:
   const box = `M${px(left - BORDER_PX)} ${px(top - BORDER_PX)}H${px(right + BORDER_PX)}V${px(bottom + BORDER_PX)}H${px(left - BORDER_PX)}Z`;
   return (
     <g>
-      <path d={all} fill={theme.soft} fill-opacity={0.75} />
+      {all !== "" && <path d={all} fill={theme.soft} fill-opacity={0.75} />}
       <path d={box} fill="none" stroke={theme.soft} stroke-width={0.7} />
     </g>
   );

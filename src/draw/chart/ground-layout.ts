@@ -18,7 +18,7 @@ import {
 } from "./names-layout.ts";
 import { boxObstacle, discObstacle, type Obstacle, pathObstacle } from "./placement.ts";
 import { aircraftLines, receiverLines, visibleRun } from "./receiver-lines.ts";
-import { ROSE_ARROW_PX } from "./rose.tsx";
+import { ROSE_ARROW_PART } from "./rose.tsx";
 import { coveredOnChart, seenOfReceiver, seenOnChart } from "./seen.ts";
 import { LABEL_WEIGHT, layOutStationLabels, type StationLabel } from "./station-labels.ts";
 import { planStations, roseFiguresPx, type StationOnSheet } from "./station-plan.ts";
@@ -86,7 +86,7 @@ export function layOutGround(frame: ChartFrame, situation: Situation, receiver?:
 }
 
 function obstaclesOfStation(frame: ChartFrame, station: StationOnSheet): Obstacle[] {
-  const symbol = discObstacle(station.at, (SYMBOL_RADIUS_PX + 5) * station.symbolScale, 5);
+  const symbol = discObstacle(station.at, (SYMBOL_RADIUS_PX + 5) * station.symbolScale, 9);
   const radiusPx = station.roseRadiusPx;
   if (radiusPx === null) return [symbol];
   const tuned = station.tunedBy.length > 0;
@@ -96,7 +96,7 @@ function obstaclesOfStation(frame: ChartFrame, station: StationOnSheet): Obstacl
       kind: "ring",
       centre: station.at,
       innerPx: radiusPx - 14 - roseFiguresPx(frame) * 1.4,
-      outerPx: radiusPx + ROSE_ARROW_PX,
+      outerPx: radiusPx + roseFiguresPx(frame) * ROSE_ARROW_PART,
       weight: tuned ? 2.5 : 2,
     },
     discObstacle(station.at, radiusPx, 0.3),

@@ -23,15 +23,22 @@ const HIGH_FT = 2500;
 export function LandAreas({ frame, land }: { readonly frame: ChartFrame; readonly land: Land }): VNode {
   const { theme } = frame;
   const coasts = land.islands.map(({ coast }) => ringPath(frame, coast)).join("");
+  const relief = land.relief
+    .map(({ aboveFt, ring }) => ({ aboveFt, path: ringPath(frame, ring) }))
+    .filter(({ path }) => path !== "");
   return (
     <g stroke-linejoin="round">
-      {/* Shallow water along the coast, as engraved charts shade it. */}
-      <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.1} stroke-width={16} />
-      <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.14} stroke-width={7} />
-      <path d={coasts} fill={theme.land[0]} stroke={theme.coast} stroke-width={1.3} />
-      {land.relief.map(({ aboveFt, ring }) => (
+      {coasts !== "" && (
+        <>
+          {/* Shallow water along the coast, as engraved charts shade it. */}
+          <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.1} stroke-width={16} />
+          <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.14} stroke-width={7} />
+          <path d={coasts} fill={theme.land[0]} stroke={theme.coast} stroke-width={1.3} />
+        </>
+      )}
+      {relief.map(({ aboveFt, path }) => (
         <path
-          d={ringPath(frame, ring)}
+          d={path}
           {...tint(frame, aboveFt)}
           stroke={theme.coast}
           stroke-opacity={0.45}

@@ -35,8 +35,8 @@ export function LineWords({ frame, layout, lit }: WordsProps & { readonly layout
 
 export function AircraftWords({ frame, block, lit }: WordsProps & { readonly block: AircraftBlock }): VNode {
   const { theme, typeScale } = frame;
-  const { box, rowPx, leans, headings, radials } = block;
-  const top = box.y - (rowPx * (headings.length + radials.length - 1)) / 2;
+  const { box, rowPx, leans, headings, lines } = block;
+  const top = box.y - (rowPx * (headings.length + lines.length - 1)) / 2;
   const left = box.x - box.widthPx / 2;
   const right = box.x + box.widthPx / 2;
   const style = { ...aircraftLabelStyle(typeScale), fill: theme.ink, halo: theme.sea, anchor: leans };
@@ -46,7 +46,7 @@ export function AircraftWords({ frame, block, lit }: WordsProps & { readonly blo
       {headings.map((text, index) => (
         <Words text={text} x={at} y={top + index * rowPx} style={style} />
       ))}
-      {radials.map((label, index) => {
+      {lines.map((label, index) => {
         const widthPx = wordsWidthPx(label.text, lineLabelStyle(typeScale)) + 4 + tagRoomPx(label, typeScale);
         const x = { start: left + widthPx / 2, middle: box.x, end: right - widthPx / 2 }[leans];
         const row = { ...box, x, y: top + (headings.length + index) * rowPx, widthPx };

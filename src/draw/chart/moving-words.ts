@@ -1,6 +1,6 @@
 /**
- * The words on the lines and at the aircraft. Each radial is named along its line where there is room; where there is none, beside
- * the aircraft under its heading and height.
+ * The words on the lines and at the aircraft. A line is named along itself where there is room; where there is none, beside the
+ * aircraft under its heading and height.
  */
 
 import { threeDigits } from "../../earth/index.ts";
@@ -38,7 +38,7 @@ export interface AircraftBlock {
   readonly leans: "start" | "middle" | "end";
   /** One line, or two on a small sheet; only the height while the heading is covered. */
   readonly headings: readonly string[];
-  readonly radials: readonly Label[];
+  readonly lines: readonly Label[];
 }
 
 export interface Moving {
@@ -47,10 +47,12 @@ export interface Moving {
   readonly offsetShown: boolean;
 }
 
-const WORDS_WEIGHT = 5;
-/** What words along a line may cost before they are written elsewhere, or not at all. */
-const RADIAL_LIMIT = 420;
-const HALF_LIMIT = 800;
+/** The best of the places, unless it hides more than the limit. */
+type Settle = (candidates: readonly Candidate<null>[], limit: number) => LabelBox | null;
+
+const WORDS_WEIGHT = 16;
+/** What words along a line may hide, as cost for each pixel of their own area, before they are written elsewhere or not at all. */
+const LINE_LIMIT = 0.25;
 /** Room for the receiver's number before the words, at type scale 1. */
 export const TAG_ROOM_PX = 21;
 const ROW_PX = 19;
@@ -66,9 +68,9 @@ export function placeMovingWords(
 ): { labels: LineLabel[]; block: AircraftBlock | null } {
   const obstacles: Obstacle[] = [...taken];
   const labels: LineLabel[] = [];
-  const settle = (candidates: readonly Candidate<null>[], limit: number): LabelBox | null => {
+  const settle: Settle = (candidates, limit) => {
     const best = bestPlace(candidates, obstacles, inset(frame.window, 5));
-    if (!best || best.totalCost > limit) return null;
+    if (!best || best.totalCost - best.cost > limit * best.box.widthPx * best.box.heightPx) return null;
     obstacles.push(boxObstacle(best.box, WORDS_WEIGHT, 3));
     return best.box;
   };
@@ -77,14 +79,22 @@ export function placeMovingWords(
     if (box) labels.push({ ...label, box });
     return box !== null;
   };
-  const homeless = radialLabels(frame, moving.receivers).flatMap(({ label, line }) =>
-    write(label, alongRadial(frame, line, sizeOf(frame, label)), RADIAL_LIMIT) ? [] : [label],
-  );
-  const block = placeBlock(frame, situation, moving.aircraft, homeless, settle);
+  const tagged = moving.receivers.length > 1;
+  const homeless: Label[] = [];
+  for (const { label, line } of radialLabels(frame, moving.receivers)) {
+    if (!write(label, alongRadial(frame, line, sizeOf(frame, label)), LINE_LIMIT)) homeless.push(label);
+  }
   for (const drawn of moving.receivers) {
-    for (const { label, places, limit } of courseLabels(frame, drawn, moving.receivers.length > 1))
-      write(label, places, limit);
-    const offset = moving.offsetShown ? offsetLabel(frame, drawn) : null;
+    const name = courseLabel(frame, drawn, tagged);
+    if (!name || write(name.label, name.places, LINE_LIMIT)) continue;
+    if (moving.aircraft) homeless.push(name.label);
+    else write(name.label, name.places, Number.POSITIVE_INFINITY);
+  }
+  const block = placeBlock(frame, situation, moving.aircraft, homeless, settle);
+  for (const drawn of moving.receivers)
+    for (const { label, places } of halfLabels(frame, drawn)) write(label, places, LINE_LIMIT);
+  for (const drawn of moving.offsetShown ? moving.receivers : []) {
+    const offset = offsetLabel(frame, drawn);
     if (offset) write(offset.label, offset.places, Number.POSITIVE_INFINITY);
   }
   return { labels, block };
@@ -132,47 +142,54 @@ function alongRadial(frame: ChartFrame, line: readonly PaperPoint[], size: BoxSi
 interface Offered {
   readonly label: Label;
   readonly places: readonly Candidate<null>[];
-  readonly limit: number;
 }
 
-/** TO and FROM on their halves, and the course on whichever half has room. */
-function courseLabels(frame: ChartFrame, drawn: DrawnReceiver, tagged: boolean): Offered[] {
-  const { course, reading, number, halvesShown } = drawn;
-  if (!course) return [];
-  const receiver = reading.settings.name;
-  const clearPx = clearOfRosePx(frame);
-  const along = (half: readonly PaperPoint[], label: Label, wishPx: number) =>
-    alongLine(half, frame.window, sizeOf(frame, label), { clearPx, stopPx: 6, wishPx });
-  const to: Label = { receiver, part: "to-side", text: "TO", ink: "course", tags: [] };
-  const from: Label = { receiver, part: "from-side", text: "FROM", ink: "course", tags: [] };
-  const name: Label = {
-    receiver,
+/** The course on whichever half has room. */
+function courseLabel(frame: ChartFrame, drawn: DrawnReceiver, tagged: boolean): Offered | null {
+  const { course, reading, number } = drawn;
+  if (!course) return null;
+  const label: Label = {
+    receiver: reading.settings.name,
     part: "course",
     text: `course ${threeDigits(reading.settings.course)}`,
     ink: "course",
     tags: tagged ? [number] : [],
   };
-  const nameWishPx = clearPx + 64 * frame.typeScale;
-  const onFromHalf = along(course.fromHalf, name, nameWishPx).map((each) => ({
-    ...each,
-    cost: each.cost + 30,
-  }));
+  // Beyond the words TO and FROM.
+  const wishPx = clearOfRosePx(frame) + 64 * frame.typeScale;
+  const onFromHalf = alongHalf(frame, course.fromHalf, label, wishPx);
+  return {
+    label,
+    places: [
+      ...alongHalf(frame, course.toHalf, label, wishPx),
+      ...onFromHalf.map((each) => ({ ...each, cost: each.cost + 30 })),
+    ],
+  };
+}
+
+function halfLabels(frame: ChartFrame, { course, reading, halvesShown }: DrawnReceiver): Offered[] {
+  if (!course || !halvesShown) return [];
+  const receiver = reading.settings.name;
+  const to: Label = { receiver, part: "to-side", text: "TO", ink: "course", tags: [] };
+  const from: Label = { receiver, part: "from-side", text: "FROM", ink: "course", tags: [] };
+  const wishPx = clearOfRosePx(frame) + 6;
   return [
-    ...(halvesShown
-      ? [
-          { label: to, places: along(course.toHalf, to, clearPx + 6), limit: HALF_LIMIT },
-          { label: from, places: along(course.fromHalf, from, clearPx + 6), limit: HALF_LIMIT },
-        ]
-      : []),
-    {
-      label: name,
-      places: [...along(course.toHalf, name, nameWishPx), ...onFromHalf],
-      limit: Number.POSITIVE_INFINITY,
-    },
+    { label: to, places: alongHalf(frame, course.toHalf, to, wishPx) },
+    { label: from, places: alongHalf(frame, course.fromHalf, from, wishPx) },
   ];
 }
 
-function offsetLabel(frame: ChartFrame, drawn: DrawnReceiver): Omit<Offered, "limit"> | null {
+function alongHalf(
+  frame: ChartFrame,
+  half: readonly PaperPoint[],
+  label: Label,
+  wishPx: number,
+): Candidate<null>[] {
+  const clearPx = clearOfRosePx(frame);
+  return alongLine(half, frame.window, sizeOf(frame, label), { clearPx, stopPx: 6, wishPx });
+}
+
+function offsetLabel(frame: ChartFrame, drawn: DrawnReceiver): Offered | null {
   const { aircraft, course, chosen, seen, reading } = drawn;
   if (!chosen || !seen.offset || !aircraft || !course) return null;
   const label: Label = {
@@ -197,8 +214,8 @@ function placeBlock(
   frame: ChartFrame,
   situation: Situation,
   aircraft: AircraftOnSheet | null,
-  radials: readonly Label[],
-  settle: (candidates: readonly Candidate<null>[], limit: number) => LabelBox | null,
+  lines: readonly Label[],
+  settle: Settle,
 ): AircraftBlock | null {
   if (!aircraft || !onSheet(frame, aircraft.at)) return null;
   const s = frame.typeScale;
@@ -208,18 +225,18 @@ function placeBlock(
     aircraft.headingDeg === null ? [height] : isSmall(frame) ? [heading, height] : [`${heading} · ${height}`];
   const widths = [
     ...headings.map((text) => wordsWidthPx(text, aircraftLabelStyle(s)) + 4),
-    ...radials.map((label) => sizeOf(frame, label).widthPx),
+    ...lines.map((label) => sizeOf(frame, label).widthPx),
   ];
   const size = {
     widthPx: Math.max(...widths),
-    heightPx: ROW_PX * s * (headings.length + radials.length) - 4 * s,
+    heightPx: ROW_PX * s * (headings.length + lines.length) - 4 * s,
   };
-  const places = [26, 42, 62, 90].flatMap((clearPx, ring) =>
-    aroundPoint(size, aircraft.at, clearPx * s).map((each) => ({ ...each, cost: each.cost + ring * 90 })),
+  const places = [26, 34, 44, 56, 70, 86, 104, 126, 150].flatMap((clearPx, ring) =>
+    aroundPoint(size, aircraft.at, clearPx * s).map((each) => ({ ...each, cost: each.cost + ring * 45 })),
   );
   const box = settle(places, Number.POSITIVE_INFINITY);
   if (!box) return null;
   const asidePx = box.x - aircraft.at.x;
   const leans = Math.abs(asidePx) < box.widthPx / 3 ? "middle" : asidePx > 0 ? "start" : "end";
-  return { box, rowPx: ROW_PX * s, leans, headings, radials };
+  return { box, rowPx: ROW_PX * s, leans, headings, lines };
 }

@@ -4,7 +4,7 @@ import { magneticDeg, trueFromMagnetic } from "../../earth/index.ts";
 import type { Airfield, Land, Peak } from "../../radio/index.ts";
 import { distancePx, type PaperPoint } from "../plain/paper.ts";
 import { type ChartFrame, drawable, inset, NOTE_PX, onSheet } from "./frame.ts";
-import { besidePoint } from "./label-places.ts";
+import { aroundPoint } from "./label-places.ts";
 import {
   bestPlace,
   boxObstacle,
@@ -48,7 +48,7 @@ export interface Names extends PointNames {
 
 export const AIRFIELD_RADIUS_PX = 4.5;
 export const PEAK_RADIUS_PX = 5;
-export const NAME_WEIGHT = 2.5;
+export const NAME_WEIGHT = 10;
 /** Nearer than this two signs run into each other. */
 const CRAMPED_PX = 14;
 /** A name may hide this much, as cost for each pixel of its own area, before it is left out. */
@@ -85,7 +85,7 @@ export function layOutPointNames(
     return {
       peak,
       at,
-      name: place(text, besidePoint(wordsBox(text, nameStyle(s), at), at, (PEAK_RADIUS_PX + 4) * s)),
+      name: place(text, aroundPoint(wordsBox(text, nameStyle(s), at), at, (PEAK_RADIUS_PX + 4) * s)),
     };
   });
   const airfields = airfieldPlaces.map(({ thing: airfield, at }) => {
@@ -94,7 +94,7 @@ export function layOutPointNames(
       airfield,
       at,
       runwayDeg: runwayOnPaperDeg(frame, airfield, variationDeg),
-      name: place(text, besidePoint(wordsBox(text, nameStyle(s), at), at, (AIRFIELD_RADIUS_PX + 4) * s)),
+      name: place(text, aroundPoint(wordsBox(text, nameStyle(s), at), at, (AIRFIELD_RADIUS_PX + 4) * s)),
     };
   });
   return { airfields, peaks };

@@ -53,8 +53,9 @@ export interface Placed<T> extends Candidate<T> {
   readonly totalCost: number;
 }
 
-/** How closely a box is searched for what it covers, px. */
-const GRAIN_PX = 5;
+/** How closely a box is searched for what it covers, px: finely for a word, less so for a block of them. */
+const FINEST_GRAIN_PX = 5;
+const GRAINS_ACROSS = 12;
 /** Leaving the paper is worse than hiding anything. */
 const OUTSIDE_WEIGHT = 50;
 
@@ -138,8 +139,9 @@ export function cornersOf(box: LabelBox): PaperPoint[] {
 
 /** Points spread evenly over the box, edges included, each standing for an equal area. */
 function samplesOf(box: LabelBox): { points: readonly PaperPoint[]; areaPx: number } {
-  const columns = Math.max(2, Math.ceil(box.widthPx / GRAIN_PX) + 1);
-  const rows = Math.max(2, Math.ceil(box.heightPx / GRAIN_PX) + 1);
+  const grainPx = Math.max(FINEST_GRAIN_PX, Math.sqrt(box.widthPx * box.heightPx) / GRAINS_ACROSS);
+  const columns = Math.max(2, Math.ceil(box.widthPx / grainPx) + 1);
+  const rows = Math.max(2, Math.ceil(box.heightPx / grainPx) + 1);
   const along = paperVector(90 + box.turnDeg);
   const down = paperVector(180 + box.turnDeg);
   const points: PaperPoint[] = [];

@@ -14,8 +14,8 @@ const TICKS_EVERY_DEG = 5;
 /** Below this radius there is no room for figures every thirty degrees; the four quarters stay. */
 const ROOM_FOR_TWELVE_FIGURES = 4.9;
 
-/** How far the north arrow stands out of the ring. */
-export const ROSE_ARROW_PX = 12;
+/** How far the north arrow stands out of the ring, as a part of the type size. */
+export const ROSE_ARROW_PART = 1;
 
 export function Rose(props: {
   readonly at: PaperPoint;
@@ -46,9 +46,9 @@ export function Rose(props: {
         <path
           d={pathThrough(
             [
-              { x: 0, y: -radiusPx - ROSE_ARROW_PX },
-              { x: 5, y: -radiusPx - 0.5 },
-              { x: -5, y: -radiusPx - 0.5 },
+              { x: 0, y: -radiusPx - figuresPx * ROSE_ARROW_PART },
+              { x: figuresPx * 0.42, y: -radiusPx - 0.5 },
+              { x: -figuresPx * 0.42, y: -radiusPx - 0.5 },
             ],
             true,
           )}

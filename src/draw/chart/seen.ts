@@ -40,10 +40,13 @@ export function seenOfReceiver(situation: Situation, receiver: string): SeenOfRe
   const aircraft = !isCovered(covers, null, "aircraft");
   // Frequency and ident each name the station.
   const station = !hidden("frequency") && !hidden("ident");
+  // The tail of a magnetic indicator's pointer is the radial itself.
+  const face = situation.scene.receivers.find(({ name }) => name === receiver)?.face;
+  const pointer = face === "rmi" && hidden("needle");
   const course = station && !hidden("course");
   return {
     station,
-    radial: station && aircraft,
+    radial: station && aircraft && !pointer,
     course,
     halves: course && !panel && !hidden("flag"),
     offset: course && aircraft && !panel && !hidden("needle"),

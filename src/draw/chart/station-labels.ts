@@ -23,7 +23,7 @@ export type StationLabel =
   | { readonly kind: "box"; readonly box: LabelBox; readonly outer: LabelBox; readonly form: InfoBoxForm }
   | { readonly kind: "line"; readonly box: LabelBox; readonly outer: LabelBox; readonly text: string };
 
-export const LABEL_WEIGHT = 6;
+export const LABEL_WEIGHT = 16;
 /** A label of an untuned station may hide this much, as cost for each pixel of its own area. */
 const ACCEPTABLE = 0.22;
 /** With more stations than this on the sheet those untuned get no box, with more than the second no label. */
@@ -53,7 +53,8 @@ export function layOutStationLabels(
   stations.forEach((station, index) => {
     const isTuned = station.tunedBy.length > 0;
     if (!onSheet(frame, station.at) || (!isTuned && index >= LABELS_UP_TO)) return;
-    const box = isTuned || crowd <= BOXES_UP_TO ? boxLabel(frame, station, obstacles, false) : null;
+    const roomy = crowd <= BOXES_UP_TO && !isSmall(frame);
+    const box = isTuned || roomy ? boxLabel(frame, station, obstacles, false) : null;
     const line = box ?? lineLabel(frame, station, obstacles);
     const label = line ?? (isTuned ? boxLabel(frame, station, obstacles, true) : null);
     if (!label) return;
