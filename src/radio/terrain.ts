@@ -1,7 +1,6 @@
 /**
  * Whether high ground stands between antenna and aircraft. Rays are straight over the 4/3 earth of `line-of-sight.ts`;
- * the ground is the cones of `land.ts`, taken whole, flanks and all, not only their summits. Along a path the flank of
- * a cone bulges and a straight ray sags, so there is one tightest place on it, and a search by golden sections finds it.
+ * the ground is the cones of `land.ts`, taken whole, flanks and all, not only their summits.
  * An antenna or aircraft that the file puts below a cone's surface is taken to stand on that surface, so it is hidden
  * by the rest of the hill but never by the ground under it.
  * Heights are feet above mean sea level, distances NM along the ground from the antenna.
@@ -41,7 +40,10 @@ interface PeakSeen {
 export interface TerrainVerdict {
   /** The peak that hides the aircraft, the one that asks for most height; null when the path is clear. */
   readonly blockedBy: Peak | null;
-  /** Least gap between ray and ground over all cones on the path, feet, negative when blocked; null: no cone on it. */
+  /**
+   * Height of the ray over the ground where a cone stands highest as the antenna sees it, the least of all cones on the
+   * path, feet; negative when blocked; null: no cone on it.
+   */
   readonly clearanceFt: number | null;
   /** Least altitude at the aircraft's place that clears every cone on the path, feet; null: no cone on it. */
   readonly leastAltitudeFt: number | null;
@@ -54,9 +56,6 @@ const ROUNDING_FT = 0.01;
 const NEAREST_NM = 0.001;
 /** The tightest place is found this closely, NM: on a sharp summit a hundredth of a foot. */
 const NARROW_NM = 1e-5;
-/** How far the 4/3 earth drops below its tangent, feet for each squared NM. */
-const BULGE_FT_PER_NM2 = FT_PER_NM / (2 * EFFECTIVE_EARTH_RADIUS_NM);
-
 /** What stands around an antenna. Work it out once for a station, then ask `terrainToward` for each aircraft. */
 export function terrainAround(antenna: Aloft, peaks: readonly Peak[]): TerrainAround {
   const seen = peaks.map((peak): PeakSeen => {
@@ -78,8 +77,11 @@ export function terrainToward(terrain: TerrainAround, aircraft: FromAntenna): Te
       toFt: Math.max(aircraft.altitudeFt, groundFt(path, aircraft.distanceNm)),
       distanceNm: aircraft.distanceNm,
     };
-    const leastAltitudeFt = Math.max(0, clearingHeightFt(path, ray));
-    const clearanceFt = leastGapFt(path, ray);
+    const skylineNm = skyline(path, ray.fromFt);
+    const skylineFt = groundFt(path, skylineNm);
+    const steepest = slopeTo(ray.fromFt, skylineFt, skylineNm);
+    const leastAltitudeFt = Math.max(0, heightOnSlopeFt(ray.fromFt, steepest, ray.distanceNm));
+    const clearanceFt = rayHeightFt(ray, skylineNm) - skylineFt;
     const isHighest = verdict.leastAltitudeFt === null || leastAltitudeFt > verdict.leastAltitudeFt;
     const blocks = ray.toFt < leastAltitudeFt - ROUNDING_FT;
     verdict = {
@@ -169,53 +171,34 @@ function heightOnSlopeFt(antennaFt: number, slope: number, distanceNm: number): 
   return (radius - EFFECTIVE_EARTH_RADIUS_NM) * FT_PER_NM;
 }
 
-/** Least height at the ray's far end that clears the cone from where the ray starts, feet. */
-function clearingHeightFt(path: ConePath, ray: Ray): number {
-  const slope = (alongNm: number): number => slopeTo(ray.fromFt, groundFt(path, alongNm), alongNm);
-  // To find the place, the earth's curve as a parabola is near enough; the slope there is taken exactly.
-  const place = highest(
-    path,
-    (alongNm) => (groundFt(path, alongNm) - ray.fromFt) / alongNm - alongNm * BULGE_FT_PER_NM2,
-  );
-  const steepest = Math.max(slope(place), slope(path.startNm), slope(path.endNm));
-  return heightOnSlopeFt(ray.fromFt, steepest, ray.distanceNm);
-}
-
-/** Least height of the ray above the cone's surface, feet; negative below it. */
-function leastGapFt(path: ConePath, ray: Ray): number {
-  const gap = (alongNm: number): number => rayHeightFt(ray, alongNm) - groundFt(path, alongNm);
-  const risePerNm = (ray.toFt - ray.fromFt) / ray.distanceNm;
-  const place = highest(
-    path,
-    (alongNm) =>
-      groundFt(path, alongNm) - (risePerNm - (ray.distanceNm - alongNm) * BULGE_FT_PER_NM2) * alongNm,
-  );
-  return Math.min(gap(place), gap(path.startNm), gap(path.endNm));
-}
-
-/** Where on the stretch a function with a single hump there is highest, by golden sections. */
-function highest(path: ConePath, value: (alongNm: number) => number): number {
+/**
+ * How far along the path the cone stands highest as the antenna sees it. The view rises to there and falls beyond, so
+ * golden sections find it; the ends of the stretch count too.
+ */
+function skyline(path: ConePath, antennaFt: number): number {
+  const slope = (alongNm: number): number => slopeTo(antennaFt, groundFt(path, alongNm), alongNm);
   const section = (Math.sqrt(5) - 1) / 2;
   let low = path.startNm;
   let high = path.endNm;
   let left = high - section * (high - low);
   let right = low + section * (high - low);
-  let atLeft = value(left);
-  let atRight = value(right);
+  let atLeft = slope(left);
+  let atRight = slope(right);
   while (high - low > NARROW_NM) {
     if (atLeft > atRight) {
       high = right;
       right = left;
       atRight = atLeft;
       left = high - section * (high - low);
-      atLeft = value(left);
+      atLeft = slope(left);
     } else {
       low = left;
       left = right;
       atLeft = atRight;
       right = low + section * (high - low);
-      atRight = value(right);
+      atRight = slope(right);
     }
   }
-  return atLeft > atRight ? left : right;
+  const candidates = [left, path.startNm, path.endNm];
+  return candidates.reduce((best, next) => (slope(next) > slope(best) ? next : best));
 }
