@@ -22,13 +22,14 @@ import {
 import { indicate, type ReceiverReading } from "../src/panel/index.ts";
 import type { Station } from "../src/radio/index.ts";
 import { resolveScene, type Scene } from "../src/scene/index.ts";
+import { spread } from "./spread.ts";
 
-const direction = fc.double({ min: 0, max: 360, noNaN: true, maxExcluded: true });
-const latitude = fc.double({ min: -70, max: 70, noNaN: true });
-const longitude = fc.double({ min: -180, max: 180, noNaN: true });
-const declination = fc.double({ min: -30, max: 30, noNaN: true });
+const direction = spread(0, 360);
+const latitude = spread(-70, 70);
+const longitude = spread(-180, 180);
+const declination = spread(-30, 30);
 /** Outside the cone at 6,000 ft above, well inside line of sight. */
-const distance = fc.double({ min: 2, max: 60, noNaN: true });
+const distance = spread(2, 60);
 const runs = { seed: 20260701, numRuns: 300 };
 
 function stationAt(position: LatLon, declinationDeg: number): Station {
@@ -152,7 +153,7 @@ describe("the needle", () => {
 
   test("moves steadily through north: no jump between 359.99 and 0.01", () => {
     fc.assert(
-      fc.property(fc.double({ min: -5, max: 5, noNaN: true }), direction, (across, course) => {
+      fc.property(spread(-5, 5), direction, (across, course) => {
         const near = indicate(stationDeg(course + across), stationDeg(course));
         const next = indicate(stationDeg(course + across + 0.01), stationDeg(course));
         expect(Math.abs((near.deviationDeg ?? 0) - (next.deviationDeg ?? 0))).toBeLessThan(0.0101);
@@ -177,7 +178,7 @@ describe("directions", () => {
 
   test("true, magnetic and station go round and come back", () => {
     fc.assert(
-      fc.property(direction, fc.double({ min: -180, max: 180, noNaN: true }), (deg, turn) => {
+      fc.property(direction, spread(-180, 180), (deg, turn) => {
         const start = trueDeg(deg);
         expect(
           Math.abs(turnBetween(start, trueFromMagnetic(magneticFromTrue(start, turn), turn))),

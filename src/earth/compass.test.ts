@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { spread } from "../../test/spread.ts";
 import { compassFromMagnetic, magneticFromCompass } from "./compass.ts";
 import { compassDeg, magneticDeg, turnBetween } from "./direction.ts";
 
@@ -9,7 +10,7 @@ test("deviation east lies between compass and a larger magnetic", () => {
 });
 
 test("there and back", () => {
-  const deg = fc.double({ min: -720, max: 720, noNaN: true });
+  const deg = spread(-720, 720);
   fc.assert(
     fc.property(deg, deg, (direction, deviationDeg) => {
       const magnetic = magneticDeg(direction);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { spread } from "../../test/spread.ts";
 import {
   magneticDeg,
   magneticFromTrue,
@@ -16,8 +17,8 @@ import {
   wrap360,
 } from "./direction.ts";
 
-const anyDeg = fc.double({ min: -1e6, max: 1e6, noNaN: true });
-const variationDeg = fc.double({ min: -180, max: 180, noNaN: true });
+const anyDeg = spread(-1e6, 1e6);
+const variationDeg = spread(-180, 180);
 const apart = (a: number, b: number) => Math.abs(wrap180(a - b));
 
 describe("wrapping", () => {
@@ -118,13 +119,9 @@ describe("turns", () => {
 
   test("a small turn stays small through north", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -1, max: 1, noNaN: true }),
-        fc.double({ min: -1, max: 1, noNaN: true }),
-        (a, b) => {
-          expect(turnBetween(trueDeg(a), trueDeg(b))).toBeCloseTo(b - a, 9);
-        },
-      ),
+      fc.property(spread(-1, 1), spread(-1, 1), (a, b) => {
+        expect(turnBetween(trueDeg(a), trueDeg(b))).toBeCloseTo(b - a, 9);
+      }),
     );
   });
 });

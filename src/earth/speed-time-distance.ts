@@ -60,7 +60,7 @@ export function enduranceMin({ fuel, fuelPerHour }: { fuel: number; fuelPerHour:
 }
 
 /**
- * One in sixty: degrees that a sideways distance makes at a distance flown, 60 * off / along. Within 0.54 degree of the
+ * One in sixty: degrees that a sideways distance makes at a distance flown, 60 * off / along. Within 0.543 degree of the
  * exact angle (sine = off / along) up to 20 degrees. Right (positive `offNm`) gives a positive angle. Throws RangeError
  * unless along is above 0.
  */

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { spread } from "../../test/spread.ts";
 import { bankForRateDeg, rateOfTurnDegPerS, turnRadiusAtRateNm, turnRadiusNm, turnTimeS } from "./turn.ts";
 
-const tas = fc.double({ min: 40, max: 500, noNaN: true });
-const bank = fc.double({ min: 1, max: 80, noNaN: true });
+const tas = spread(40, 500);
+const bank = spread(1, 80);
 
 test("the bank for the rate that a bank gives is that bank, and both radii agree", () => {
   fc.assert(

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { sphereCrossing } from "../../test/second-route.ts";
+import { spread } from "../../test/spread.ts";
 import { reciprocal, stationDeg, trueDeg, trueFromStation, turnBetween } from "./direction.ts";
 import { direct, geodesicDistanceNm, inverse } from "./geodesic.ts";
 import { latLon } from "./position.ts";
@@ -15,13 +16,13 @@ const azimuthTo = (from: ReturnType<typeof latLon>, to: ReturnType<typeof latLon
 /** Two stations and a place that their lines cut at 5 to 175 degrees. */
 const geometry = fc
   .record({
-    latDeg: fc.double({ min: -75, max: 75, noNaN: true }),
-    lonDeg: fc.double({ min: -180, max: 180, noNaN: true }),
-    to1: fc.double({ min: 0, max: 360, noNaN: true }),
-    distance1Nm: fc.double({ min: 0.5, max: 400, noNaN: true }),
-    cutDeg: fc.double({ min: 5, max: 175, noNaN: true }),
+    latDeg: spread(-75, 75),
+    lonDeg: spread(-180, 180),
+    to1: spread(0, 360),
+    distance1Nm: spread(0.5, 400),
+    cutDeg: spread(5, 175),
     left: fc.boolean(),
-    distance2Nm: fc.double({ min: 0.5, max: 400, noNaN: true }),
+    distance2Nm: spread(0.5, 400),
   })
   .map((g) => {
     const place = latLon(g.latDeg, g.lonDeg);

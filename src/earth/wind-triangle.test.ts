@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { spread } from "../../test/spread.ts";
 import { type TrueDeg, trueDeg, turnBetween, turned } from "./direction.ts";
 import {
   headingAndTasForTrack,
@@ -9,8 +10,8 @@ import {
   windFromTriangle,
 } from "./wind-triangle.ts";
 
-const direction = fc.double({ min: 0, max: 360, maxExcluded: true, noNaN: true }).map(trueDeg);
-const speed = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const direction = spread(0, 360).map(trueDeg);
+const speed = (min: number, max: number) => spread(min, max);
 const near = (a: TrueDeg, b: TrueDeg, withinDeg = 1e-6) =>
   expect(Math.abs(turnBetween(a, b))).toBeLessThan(withinDeg);
 

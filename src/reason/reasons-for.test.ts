@@ -67,6 +67,12 @@ test("nothing received stops the argument where it fails", () => {
   expect(step({ ...OFF_THE_LINE, tune: 108.1 }, "tuned")?.sentence).toMatch(/localizer/);
 });
 
+test("a station on the other side of the world is argued as well as a near one", () => {
+  expect(step({ at: { latDeg: 70, lonDeg: 100 } }, "received")?.sentence).toMatch(
+    /no altitude you can fly would see it/,
+  );
+});
+
 test("beyond the published volume the reasons warn, though the needle lives", () => {
   const far: Setup = { at: onRadial(OXK, 348, 45), tune: 117.3, courseDeg: 348, altitudeFt: 3500 };
   expect(step(far, "service-volume")?.sentence).toMatch(

@@ -80,6 +80,14 @@ const inside = (station: Station, geometry: StationGeometry): string =>
     ? `, and class ${station.vorClass} is promised to ${wholeMiles(geometry.serviceRadiusNm ?? 0)} at this height`
     : "";
 
+/** Farther than this no altitude that an aircraft flies would see the station, NM. */
+const HOPELESS_NM = 400;
+
+const remedy = (distanceNm: number, stationElevationFt: number): string =>
+  distanceNm > HOPELESS_NM
+    ? "no altitude you can fly would see it"
+    : `${atLeastFeet(leastHeightFt(distanceNm, stationElevationFt))} would see it`;
+
 function notReceived(
   why: NoSignal,
   geometry: StationGeometry,
@@ -103,7 +111,7 @@ function notReceived(
       return {
         ...base,
         title: "Below the horizon",
-        sentence: `${why.station.name} is ${miles(geometry.distanceNm)} away, but from ${feet(altitudeFt)} line of sight reaches only ${miles(geometry.lineOfSightNm)}: ${atLeastFeet(leastHeightFt(geometry.distanceNm, why.station.elevationFt))} would see it.`,
+        sentence: `${why.station.name} is ${miles(geometry.distanceNm)} away, but from ${feet(altitudeFt)} line of sight reaches only ${miles(geometry.lineOfSightNm)}: ${remedy(geometry.distanceNm, why.station.elevationFt)}.`,
         parts: ["station", "aircraft", "flag"],
       };
     case "terrain":
