@@ -5,7 +5,7 @@
 
 import type { Reason } from "../../reason/index.ts";
 import type { Situation, View } from "../../scene/index.ts";
-import { Chart, fitView } from "../chart/index.ts";
+import { Chart, type ChartView, fitView } from "../chart/index.ts";
 import { Panel } from "../faces/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
@@ -35,6 +35,8 @@ export interface FigureProps {
   readonly covers?: readonly string[] | undefined;
   /** Whose argument, waves and lines come first; the first receiver's when not given. */
   readonly receiver?: string | undefined;
+  /** The part of the world that the chart shows; when absent, a view that fits the scene. */
+  readonly chartView?: ChartView | undefined;
   /** 1 for 14 px text; chosen by the figure's size when not given. */
   readonly typeScale?: number | undefined;
 }
@@ -122,7 +124,7 @@ interface OneViewProps extends FigureProps {
   readonly layout: FigureLayout;
 }
 
-function OneView({ situation, reasons, theme, idPrefix, placed, layout, receiver }: OneViewProps) {
+function OneView({ situation, reasons, theme, idPrefix, placed, layout, receiver, chartView }: OneViewProps) {
   const { view, box } = placed;
   const { scale, argued } = layout;
   const { covers } = situation.scene;
@@ -144,7 +146,7 @@ function OneView({ situation, reasons, theme, idPrefix, placed, layout, receiver
       return (
         <Chart
           situation={situation}
-          view={fitView(situation, box.widthPx, box.heightPx)}
+          view={chartView ?? fitView(situation, box.widthPx, box.heightPx, scale)}
           {...common}
           {...(receiver === undefined ? {} : { receiver })}
         />
