@@ -25,7 +25,7 @@ export interface AppProps {
 }
 
 export function App({ bench, themeState, firstMinute, firstNotice }: AppProps): JSX.Element {
-  const [choosing, setChoosing] = useState(false);
+  const [asked, setAsked] = useState(0);
   const [notice, setNotice] = useState(firstNotice);
   useUndoKeys(bench);
   const theme = themeState.theme.value;
@@ -37,7 +37,7 @@ export function App({ bench, themeState, firstMinute, firstNotice }: AppProps): 
   };
   return (
     <div class="bench">
-      <Header bench={bench} themeState={themeState} onScenes={() => setChoosing(true)} />
+      <Header bench={bench} themeState={themeState} onScenes={() => setAsked((count) => count + 1)} />
       <main class="table">
         <ChartSheet bench={bench} theme={theme} firstMinute={firstMinute}>
           {notice === null ? null : <FaultNotice notice={notice} onClose={() => setNotice(null)} />}
@@ -51,7 +51,7 @@ export function App({ bench, themeState, firstMinute, firstNotice }: AppProps): 
         <p>{TRAINING_CAUTION}</p>
       </footer>
       <Announcer bench={bench} />
-      <SceneDialog bench={bench} open={choosing} onClose={() => setChoosing(false)} onRead={openRead} />
+      <SceneDialog bench={bench} asked={asked} onRead={openRead} />
     </div>
   );
 }

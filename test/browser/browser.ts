@@ -75,13 +75,21 @@ export async function openPage(
 ): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
   const context = await browser.newContext({ viewport: DESKTOP, reducedMotion: "reduce", ...options });
   const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
   const errors: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") errors.push(message.text());
   });
   page.on("pageerror", (error) => errors.push(String(error)));
-  page.on("requestfailed", (request) => errors.push(`${request.url()} failed`));
+  page.on("requestfailed", (request) => {
+    const why = request.failure()?.errorText ?? "failed";
+    // A page that is left behind takes its requests with it.
+    if (why !== "net::ERR_ABORTED") errors.push(`${request.url()} ${why}`);
+  });
   await page.goto(address);
-  await page.locator(".chart-ground > svg").waitFor();
+  const drawn = page.locator(".chart-ground > svg");
+  await drawn.waitFor().catch((cause) => {
+    throw new Error(`the bench did not come up: ${errors.join("; ")}`, { cause });
+  });
   return { page, errors };
 }

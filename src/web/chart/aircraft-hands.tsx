@@ -1,6 +1,7 @@
 /** The hands on the aircraft: one on the dart moves it, one before its nose turns its heading. By pointer or by arrow keys. */
 
 import type { JSX } from "preact";
+import { useRef } from "preact/hooks";
 import type { ChartProjection } from "../../draw/index.ts";
 import { direct, magneticFromTrue, type TrueDeg, threeDigits, trueDeg } from "../../earth/index.ts";
 import type { Situation } from "../../scene/index.ts";
@@ -35,6 +36,8 @@ const keyStepNm = (event: KeyboardEvent): number => (event.shiftKey ? 5 : event.
 export function AircraftHands(props: AircraftHandsProps): JSX.Element {
   const { bench, situation, projection, paper, onMoved } = props;
   const { aircraft } = situation.scene;
+  const sheet = useRef(projection);
+  sheet.current = projection;
   const at = projection.toPaper(aircraft.position);
   const nose = ((projection.trueNorthAngle(aircraft.position) + situation.headingTrue) * Math.PI) / 180;
   const noseAt = { x: at.x + Math.sin(nose) * NOSE_REACH_PX, y: at.y - Math.cos(nose) * NOSE_REACH_PX };
@@ -44,25 +47,23 @@ export function AircraftHands(props: AircraftHandsProps): JSX.Element {
     if (press.button !== 0 || !press.isPrimary || box === null) return;
     const gesture = newGesture();
     const grabbed = { x: press.clientX - box.left - at.x, y: press.clientY - box.top - at.y };
-    followPointer(press, {
-      move: (hand) => {
-        const to = projection.toWorld(hand.x - box.left - grabbed.x, hand.y - box.top - grabbed.y);
-        bench.act({ kind: "move-aircraft", to }, gesture);
-        onMoved();
-      },
+    followPointer(press, (hand) => {
+      // The sheet may have been brought nearer meanwhile.
+      const to = sheet.current.toWorld(hand.x - box.left - grabbed.x, hand.y - box.top - grabbed.y);
+      bench.act({ kind: "move-aircraft", to }, gesture);
+      onMoved();
     });
   };
   const dragNose = (press: PointerEvent) => {
     const box = paper();
     if (press.button !== 0 || !press.isPrimary || box === null) return;
     const gesture = newGesture();
-    const upDeg = projection.trueNorthAngle(aircraft.position);
-    followPointer(press, {
-      move: (hand) => {
-        const onPaperDeg = screenDirectionDeg(at, { x: hand.x - box.left, y: hand.y - box.top });
-        const heading = magneticFromTrue(trueDeg(onPaperDeg - upDeg), situation.variationDeg);
-        bench.act({ kind: "set-heading", heading }, gesture);
-      },
+    followPointer(press, (hand) => {
+      const from = sheet.current.toPaper(aircraft.position);
+      const onPaperDeg = screenDirectionDeg(from, { x: hand.x - box.left, y: hand.y - box.top });
+      const upDeg = sheet.current.trueNorthAngle(aircraft.position);
+      const heading = magneticFromTrue(trueDeg(onPaperDeg - upDeg), situation.variationDeg);
+      bench.act({ kind: "set-heading", heading }, gesture);
     });
   };
   return (

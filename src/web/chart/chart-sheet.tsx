@@ -72,9 +72,12 @@ export function ChartSheet({ bench, theme, firstMinute, children }: ChartSheetPr
   const onKey = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || now.current === null) return;
     const pan = PAN_KEYS[event.key];
-    if (pan !== undefined && event.target === ground.current)
-      move(panned(now.current.view, now.current.size, { x: pan.x * PAN_STEP_PX, y: pan.y * PAN_STEP_PX }));
-    else if (event.key === "+" || event.key === "=") zoom(ZOOM_STEP);
+    if (pan !== undefined && event.target === ground.current) {
+      const { view: from, size: on } = now.current;
+      const middle = { x: on.widthPx / 2, y: on.heightPx / 2 };
+      const to = { x: middle.x + pan.x * PAN_STEP_PX, y: middle.y + pan.y * PAN_STEP_PX };
+      move(panned(from, on, middle, to));
+    } else if (event.key === "+" || event.key === "=") zoom(ZOOM_STEP);
     else if (event.key === "-") zoom(1 / ZOOM_STEP);
     else if (event.key === "0") frameAll();
     else return;

@@ -38,8 +38,7 @@ export function listenToGround(ground: HTMLElement, moves: MovableView): () => v
     const now = grip();
     if (now === null || before === null) return;
     const { view, size } = moves.read();
-    const by = { x: now.middle.x - before.middle.x, y: now.middle.y - before.middle.y };
-    const moved = panned(view, size, by);
+    const moved = panned(view, size, before.middle, now.middle);
     const factor = now.spreadPx > 0 && before.spreadPx > 0 ? now.spreadPx / before.spreadPx : 1;
     before = now;
     moves.move(factor === 1 ? moved : zoomed(moved, size, factor, now.middle));

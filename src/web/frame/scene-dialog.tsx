@@ -7,19 +7,19 @@ import { demoScenes, pickedScene, type SceneEntry, type SceneRead } from "../sta
 
 export interface SceneDialogProps {
   readonly bench: Bench;
-  readonly open: boolean;
-  readonly onClose: () => void;
+  /** How often the list was asked for; each time it opens. */
+  readonly asked: number;
   readonly onRead: (read: SceneRead) => void;
 }
 
-export function SceneDialog({ bench, open, onClose, onRead }: SceneDialogProps): JSX.Element {
+export function SceneDialog({ bench, asked, onRead }: SceneDialogProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const [entries, setEntries] = useState<readonly SceneEntry[]>([]);
   useEffect(() => {
-    if (!open || dialog.current === null) return;
-    dialog.current.showModal();
-    if (entries.length === 0) void demoScenes().then(setEntries);
-  }, [open, entries.length]);
+    if (asked === 0 || dialog.current?.open === true) return;
+    dialog.current?.showModal();
+    void demoScenes().then(setEntries);
+  }, [asked]);
   useEffect(() => {
     // A press beside the sheet puts it away, as Escape does.
     const shown = dialog.current;
@@ -35,7 +35,7 @@ export function SceneDialog({ bench, open, onClose, onRead }: SceneDialogProps):
   };
   const current = bench.opened.value.name;
   return (
-    <dialog ref={dialog} class="sheet" aria-labelledby="scenes-title" onClose={onClose}>
+    <dialog ref={dialog} class="sheet" aria-labelledby="scenes-title">
       <header class="dialog-head">
         <h2 id="scenes-title">Scenes</h2>
         <button type="button" class="button" onClick={() => dialog.current?.close()}>

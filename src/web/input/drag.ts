@@ -7,12 +7,6 @@ const handsDown = signal(0);
 /** How many hands hold something at the moment: while it is not 0, what is drawn around the moving thing keeps its place. */
 export const handsOnBench: ReadonlySignal<number> = handsDown;
 
-export interface DragCalls {
-  /** Where the pointer is now, client px. */
-  readonly move: (at: ScreenPoint) => void;
-  readonly end?: () => void;
-}
-
 /** Runs a job with the newest value once a frame. `flush` runs what is waiting at once. */
 export function onceAFrame<T>(job: (newest: T) => void): { offer: (value: T) => void; flush: () => void } {
   let waiting: { readonly value: T } | null = null;
@@ -34,28 +28,27 @@ export function onceAFrame<T>(job: (newest: T) => void): { offer: (value: T) => 
 }
 
 /**
- * Call it from `pointerdown`: the element keeps the pointer until it is released or taken away. A second finger is not followed.
+ * Call it from `pointerdown`: the element keeps the pointer until it is released, or taken away together with the element. A second
+ * finger is not followed.
  */
-export function followPointer(press: PointerEvent, calls: DragCalls): void {
+export function followPointer(press: PointerEvent, move: (at: ScreenPoint) => void): void {
   const element = press.currentTarget;
   if (!(element instanceof Element)) return;
   element.setPointerCapture(press.pointerId);
   handsDown.value += 1;
-  const moves = onceAFrame(calls.move);
+  const moves = onceAFrame(move);
+  const listening = new AbortController();
   const onMove = (event: Event) => {
     if (event instanceof PointerEvent && event.pointerId === press.pointerId)
       moves.offer({ x: event.clientX, y: event.clientY });
   };
   const onEnd = (event: Event) => {
     if (!(event instanceof PointerEvent) || event.pointerId !== press.pointerId) return;
+    listening.abort();
     moves.flush();
     handsDown.value -= 1;
-    element.removeEventListener("pointermove", onMove);
-    element.removeEventListener("pointerup", onEnd);
-    element.removeEventListener("pointercancel", onEnd);
-    calls.end?.();
   };
-  element.addEventListener("pointermove", onMove);
-  element.addEventListener("pointerup", onEnd);
-  element.addEventListener("pointercancel", onEnd);
+  element.addEventListener("pointermove", onMove, listening);
+  for (const end of ["pointerup", "pointercancel", "lostpointercapture"])
+    element.addEventListener(end, onEnd, listening);
 }

@@ -49,9 +49,7 @@ export function TurningCard(props: TurningCardProps): JSX.Element {
         const turnedDeg = turnFollower(centre, { x: press.clientX, y: press.clientY });
         const sense = follows === "card" ? -1 : 1;
         const gesture = newGesture();
-        followPointer(press, {
-          move: (hand) => onSet(wrap360(valueDeg + sense * turnedDeg(hand)), gesture),
-        });
+        followPointer(press, (hand) => onSet(wrap360(valueDeg + sense * turnedDeg(hand)), gesture));
       }}
       onWheel={(event) => {
         event.preventDefault();
