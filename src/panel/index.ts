@@ -1,6 +1,13 @@
 export { type Airwaves, airwaves, channelKhz, type OnAir, type Site } from "./airwaves.ts";
 export { courseForRadial } from "./course-for-radial.ts";
 export {
+  AIRBORNE_CHECK_ERROR_DEG,
+  type CrossFix,
+  crossFixAt,
+  crossFixErrorNm,
+  GROUND_CHECK_ERROR_DEG,
+} from "./cross-fix.ts";
+export {
   ABEAM_HALF_WIDTH_DEG,
   CENTRED_WITHIN_DEG,
   DEGREES_PER_DOT,
@@ -16,6 +23,39 @@ export {
 } from "./deviation-indicator.ts";
 export { type DmeGeometry, readDme } from "./dme.ts";
 export { identHeard } from "./ident-heard.ts";
+export { type FieldSettings, fillCells, type NeedleField, needleField } from "./needle-field.ts";
+export {
+  BEARING_EDGE,
+  BIN_COUNT,
+  binOfCell,
+  FIELD_RECEPTIONS,
+  FIX_BANDS_NM,
+  FIX_EDGE,
+  type FieldReception,
+  fieldCell,
+  fieldReception,
+  fixBand,
+  fixBandOfCell,
+  NO_BIN,
+  NO_FIX,
+  RECEPTION_EDGE,
+  receptionCodeOfCell,
+  receptionOfCell,
+  TEST_SIGNAL_BIN,
+  withFixBand,
+} from "./needle-field-cell.ts";
+export { type FixField, type FixPlaces, fillFixCells } from "./needle-field-fix.ts";
+export {
+  courseShift,
+  SHADE_COUNT,
+  SHADE_OFF,
+  type Shade,
+  STEPS_EACH_SIDE,
+  shadeMeaning,
+  shadeOf,
+  shadesForCourse,
+  testSignalShade,
+} from "./needle-field-shade.ts";
 export { NEEDLE_TIME_CONSTANT_S, stepNeedle } from "./needle-lag.ts";
 export {
   type Deviation,

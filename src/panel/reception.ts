@@ -61,7 +61,7 @@ export function receive(frequencyMhz: number, candidates: readonly Candidate[]):
     );
     return { kind: "none", why: nearest.why ?? { kind: "no-station" } };
   }
-  if (second !== undefined && decibels(strongest.fieldMicrovolt, second.fieldMicrovolt) < PROTECTION_RATIO_DB)
+  if (second !== undefined && !isUndisturbed(strongest.fieldMicrovolt, second.fieldMicrovolt))
     return { kind: "two-at-once", stations: [strongest.candidate.station, second.candidate.station] };
   const { station, heightAboveFt, distanceNm } = strongest.candidate;
   if (station.kind !== "VOT" && isInCone(heightAboveFt, distanceNm)) return { kind: "overhead", station };
@@ -94,4 +94,6 @@ export function whyHidden(station: Station, site: Site, seen: SeenFrom): NoSigna
       };
 }
 
-const decibels = (one: number, other: number): number => 20 * Math.log10(one / other);
+/** Whether a signal is strong enough beside another on its channel, both in microvolts per metre, for its bearing to be read. */
+export const isUndisturbed = (wantedMicrovolt: number, otherMicrovolt: number): boolean =>
+  20 * Math.log10(wantedMicrovolt / otherMicrovolt) >= PROTECTION_RATIO_DB;
