@@ -61,6 +61,24 @@ describe("act", () => {
     expect(act(SCENE, { kind: "lift-covers" }).covers).toEqual([]);
   });
 
+  it("flies the aircraft on and changes nothing else", () => {
+    const aircraft = { ...SCENE.aircraft, altitudeFt: 3507.25 };
+    expect(act(SCENE, { kind: "fly", aircraft })).toEqual({ ...SCENE, aircraft });
+  });
+
+  it("brings back a moment of a flight, but neither covers nor receivers that have gone", () => {
+    const then = act(SCENE, { kind: "set-course", receiver: "NAV1", course: stationDeg(200) });
+    const now = { ...SCENE, covers: [], receivers: [...SCENE.receivers.slice(0, 1), receiver("NAV3", 12)] };
+    const { aircraft, wind, receivers } = { ...then, aircraft: { ...then.aircraft, altitudeFt: 4000 } };
+    const back = act(now, { kind: "replay", aircraft, wind, receivers });
+    expect(back.covers).toEqual([]);
+    expect(back.aircraft).toBe(aircraft);
+    expect(back.receivers.map(({ name, course }) => [name, course])).toEqual([
+      ["NAV1", 200],
+      ["NAV3", 12],
+    ]);
+  });
+
   it("refuses a receiver that is not there", () => {
     expect(() => act(SCENE, { kind: "turn-course", receiver: "NAV9", byDeg: 1 })).toThrow(/NAV9/);
   });
@@ -72,6 +90,8 @@ describe("act", () => {
       { kind: "tune-receiver", receiver: "NAV2", frequencyMhz: 115.6 },
       { kind: "move-aircraft", to: { latDeg: -10.3, lonDeg: 2.06 } },
       { kind: "set-altitude", altitudeFt: 3500 },
+      { kind: "fly", aircraft: SCENE.aircraft },
+      { kind: "replay", aircraft: SCENE.aircraft, wind: SCENE.wind, receivers: [...SCENE.receivers] },
     ];
     for (const action of unchanged) expect(act(SCENE, action)).toBe(SCENE);
     const before = structuredClone(SCENE);

@@ -22,7 +22,11 @@ export type SceneAction =
   | { readonly kind: "set-course"; readonly receiver: string; readonly course: StationDeg }
   | { readonly kind: "turn-course"; readonly receiver: string; readonly byDeg: number }
   | { readonly kind: "tune-receiver"; readonly receiver: string; readonly frequencyMhz: number }
-  | { readonly kind: "lift-covers" };
+  | { readonly kind: "lift-covers" }
+  /** Puts the aircraft where its flight has taken it. */
+  | { readonly kind: "fly"; readonly aircraft: Aircraft }
+  /** Brings back what a moment of a flight was: the rest of the scene stays, and receivers that came since. */
+  | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">);
 
 /** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
 export const LOWEST_ALTITUDE_FT = 0;
@@ -51,7 +55,21 @@ export function act(scene: Scene, action: SceneAction): Scene {
       return withReceiver(scene, action.receiver, () => ({ frequencyMhz: action.frequencyMhz }));
     case "lift-covers":
       return scene.covers.length === 0 ? scene : { ...scene, covers: [] };
+    case "fly":
+      return action.aircraft === scene.aircraft ? scene : { ...scene, aircraft: action.aircraft };
+    case "replay":
+      return replayed(scene, action);
   }
+}
+
+function replayed(
+  scene: Scene,
+  { aircraft, wind, receivers }: Pick<Scene, "aircraft" | "wind" | "receivers">,
+): Scene {
+  const then = scene.receivers.map((now) => receivers.find(({ name }) => name === now.name) ?? now);
+  const same = then.every((settings, index) => settings === scene.receivers[index]);
+  if (same && aircraft === scene.aircraft && wind === scene.wind) return scene;
+  return { ...scene, aircraft, wind, receivers: same ? scene.receivers : then };
 }
 
 /** Whole feet inside what the bench offers. */

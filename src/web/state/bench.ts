@@ -8,7 +8,7 @@ import type { Lit } from "../../draw/index.ts";
 import { type Reason, reasonsFor } from "../../reason/index.ts";
 import { resolver, type Scene, type Situation } from "../../scene/index.ts";
 import { act, type SceneAction } from "./actions.ts";
-import { beginHistory, type History, record, redo, undo } from "./history.ts";
+import { beginHistory, carryOn, type History, record, redo, undo } from "./history.ts";
 
 /** Where a scene came from: the demo's can be named in the address, a person's own file cannot. */
 export type Origin = "demo" | "file";
@@ -42,6 +42,8 @@ export interface Bench {
   readonly canRedo: ReadonlySignal<boolean>;
   /** Changes the scene. Changes of one gesture (a drag, a run of clicks) are taken back as one. */
   readonly act: (action: SceneAction, gesture?: string) => void;
+  /** Carries the scene on without an entry to take back: for what goes on by itself, once `act` has begun it. */
+  readonly carryOn: (action: SceneAction) => void;
   readonly attend: (receiver: string) => void;
   /** Puts another scene on the bench; the present one can be taken back. Throws as `createBench` does, and then nothing changes. */
   readonly open: (name: SceneName, scene: Scene) => void;
@@ -95,6 +97,11 @@ export function createBench(name: SceneName, first: Scene): Bench {
       const after = act(present.scene, action);
       if (after !== present.scene)
         change(record(history.value, { ...present, scene: after }, gesture ?? null));
+    },
+    carryOn: (action) => {
+      const present = history.value.present;
+      const after = act(present.scene, action);
+      if (after !== present.scene) change(carryOn(history.value, { ...present, scene: after }));
     },
     attend: (receiver) => {
       chosen.value = receiver;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { beginHistory, LONGEST_PAST, record, redo, undo } from "./history.ts";
+import { beginHistory, carryOn, LONGEST_PAST, record, redo, undo } from "./history.ts";
 
 describe("history", () => {
   it("takes back one change at a time, and brings it again", () => {
@@ -37,6 +37,17 @@ describe("history", () => {
     expect(undo(start)).toBe(start);
     expect(redo(start)).toBe(start);
     expect(record(start, "a", "drag")).toBe(start);
+  });
+
+  it("takes back what went on by itself with the gesture that began it, and lets a gesture go on meanwhile", () => {
+    const flight = carryOn(carryOn(record(beginHistory(0), 1, "flight"), 2), 3);
+    expect(undo(flight).present).toBe(0);
+    expect(redo(undo(flight)).present).toBe(3);
+    const turned = record(carryOn(record(flight, 10, "turn"), 11), 20, "turn");
+    expect(turned.past).toEqual([0, 3]);
+    expect(undo(turned).present).toBe(3);
+    expect(carryOn(undo(turned), 4).future).toEqual([]);
+    expect(carryOn(flight, 3)).toBe(flight);
   });
 
   it("forgets the oldest first", () => {

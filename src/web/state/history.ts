@@ -33,6 +33,13 @@ export function record<T>(history: History<T>, next: T, gesture: string | null):
   };
 }
 
+/**
+ * The history with its present carried on by itself, as a flight carries the scene on: no entry of its own, and whatever gesture is going
+ * on goes on.
+ */
+export const carryOn = <T>(history: History<T>, next: T): History<T> =>
+  next === history.present ? history : { ...history, present: next, future: [] };
+
 /** One entry back; the same history when there is none. */
 export function undo<T>(history: History<T>): History<T> {
   const present = history.past.at(-1);
