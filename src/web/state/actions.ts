@@ -13,6 +13,7 @@ import {
 } from "../../earth/index.ts";
 import type { ReceiverSettings } from "../../panel/index.ts";
 import type { Aircraft, Scene } from "../../scene/index.ts";
+import { actOnStations, type StationAction } from "./station-actions.ts";
 
 export type SceneAction =
   | { readonly kind: "move-aircraft"; readonly to: LatLon }
@@ -26,7 +27,8 @@ export type SceneAction =
   /** Puts the aircraft where its flight has taken it. */
   | { readonly kind: "fly"; readonly aircraft: Aircraft }
   /** Brings back what a moment of a flight was: the rest of the scene stays, and receivers that came since. */
-  | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">);
+  | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">)
+  | StationAction;
 
 /** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
 export const LOWEST_ALTITUDE_FT = 0;
@@ -59,6 +61,8 @@ export function act(scene: Scene, action: SceneAction): Scene {
       return action.aircraft === scene.aircraft ? scene : { ...scene, aircraft: action.aircraft };
     case "replay":
       return replayed(scene, action);
+    default:
+      return actOnStations(scene, action);
   }
 }
 
