@@ -31,6 +31,7 @@ export {
 export { isSceneLink, LONGEST_LINK } from "./scene-link-envelope.ts";
 export type { LinkView, LinkWorld } from "./scene-link-pack.ts";
 export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
+export { editStations, type StationsChange, type StationsEdited } from "./scene-stations-edit.ts";
 export type { Situation } from "./situation.ts";
 export { type Open, type Opened, openNothing, type SourceFile } from "./sources.ts";
 export { readStations, type StationsRead, type StationsReadOptions } from "./station-file.ts";
