@@ -1,3 +1,4 @@
+export { type AircraftPlaceRead, readAircraftPlace } from "./aircraft-place.ts";
 export { TRAINING_CAUTION } from "./cautions.ts";
 export {
   COVER_WORDS,
@@ -30,8 +31,8 @@ export {
 } from "./scene-link.ts";
 export { isSceneLink, LONGEST_LINK } from "./scene-link-envelope.ts";
 export type { LinkView, LinkWorld } from "./scene-link-pack.ts";
-export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
 export { editStations, type StationsChange, type StationsEdited } from "./scene-stations-edit.ts";
+export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
 export type { Situation } from "./situation.ts";
 export { type Open, type Opened, openNothing, type SourceFile } from "./sources.ts";
 export { readStations, type StationsRead, type StationsReadOptions } from "./station-file.ts";

@@ -22,12 +22,7 @@ export function readPlace(reading: Reading, field: RecordField, name: string): W
 }
 
 /** The place one text names. */
-export function fromText(
-  reading: Reading,
-  text: string,
-  offset: number,
-  name: string,
-): Written<LatLon> | null {
+function fromText(reading: Reading, text: string, offset: number, name: string): Written<LatLon> | null {
   const read = readLatLon(text);
   if (read.ok) return { value: read.position, text, offset };
   badPlace(reading, offset, name, read.reason);
