@@ -12,8 +12,10 @@ import { followTheme } from "./state/theme-choice.ts";
 async function start(root: HTMLElement): Promise<void> {
   const themeState = followTheme();
   const asked = sceneInAddress();
+  // Asked for at once, so that neither waits for the other.
+  const demo = demoScene(asked ?? "");
   const served = asked === null ? await servedScene() : null;
-  const read = served?.ok ? served : await demoScene(asked ?? "");
+  const read = served?.ok ? served : await demo;
   if (!read.ok) throw new Error(read.lines.join("; "));
   const bench = createBench(read, read.scene);
   keepSceneInAddress(bench);

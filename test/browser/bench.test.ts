@@ -74,10 +74,10 @@ const frequency = (page: Page, receiver: string): Locator =>
   page.getByRole("textbox", { name: `${receiver} frequency` });
 const dart = (page: Page): Locator => page.getByRole("button", { name: /^Aircraft/ });
 
-/** Drags from the middle of an element by so many pixels, in steps, as a hand does. */
+/** Drags an element by so many pixels, in steps and gripped beside its middle, as a hand does. */
 async function dragBy(page: Page, what: Locator, byX: number, byY: number): Promise<void> {
   const box = (await what.boundingBox())!;
-  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const from = { x: box.x + box.width / 2 + 9, y: box.y + box.height / 2 - 7 };
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
   for (let step = 1; step <= 6; step++)
@@ -319,6 +319,36 @@ describe("the aircraft", () => {
       { viewport: PHONE, hasTouch: true, isMobile: true },
     ));
 });
+
+it("the chart comes nearer between two fingers, and the aircraft stays where it was on the earth", () =>
+  onBench(
+    async (page) => {
+      const ground = (await page.locator(".chart-ground").boundingBox())!;
+      const middle = { x: ground.x + 90, y: ground.y + 110 };
+      const touch = await page.context().newCDPSession(page);
+      const fingers = (apartPx: number) => [
+        { x: middle.x - apartPx / 2, y: middle.y, id: 0 },
+        { x: middle.x + apartPx / 2, y: middle.y, id: 1 },
+      ];
+      const before = (await dart(page).boundingBox())!;
+      const send = (type: "touchStart" | "touchMove" | "touchEnd", apartPx: number) =>
+        touch.send("Input.dispatchTouchEvent", {
+          type,
+          touchPoints: type === "touchEnd" ? [] : fingers(apartPx),
+        });
+      await send("touchStart", 40);
+      for (const apartPx of [50, 60, 70, 80]) await send("touchMove", apartPx);
+      await send("touchEnd", 80);
+      // Twice as near: twice as far from the place between the fingers.
+      const fromMiddle = (box: { x: number; width: number; y: number; height: number }) =>
+        Math.hypot(box.x + box.width / 2 - middle.x, box.y + box.height / 2 - middle.y);
+      await expect
+        .poll(async () => fromMiddle((await dart(page).boundingBox())!) / fromMiddle(before), POLL)
+        .toBeCloseTo(2, 1);
+      await expectFaces(page, FIRST);
+    },
+    { viewport: PHONE, hasTouch: true, isMobile: true },
+  ));
 
 describe("the course", () => {
   it("is typed in three digits, and what is none is explained while the course stays", () =>
@@ -617,6 +647,21 @@ describe("for everyone", () => {
       { colorScheme },
     ),
   );
+
+  it("keeps the chart in sight on a phone while the reasons are read, and lights it by a tap", () =>
+    onBench(
+      async (page) => {
+        const step = page.locator(".chain button").nth(4);
+        await step.tap();
+        expect(await page.locator(".chain li[data-lit=true]").count()).toBe(1);
+        const chart = (await page.locator(".chart-ground").boundingBox())!;
+        const lit = (await step.boundingBox())!;
+        expect(chart.y).toBeGreaterThanOrEqual(0);
+        expect(lit.y).toBeGreaterThan(chart.y + chart.height);
+        expect(lit.y + lit.height).toBeLessThanOrEqual(PHONE.height);
+      },
+      { viewport: PHONE, hasTouch: true, isMobile: true },
+    ));
 
   it("follows the theme chosen, and remembers it", () =>
     onBench(async (page) => {
