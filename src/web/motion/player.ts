@@ -16,7 +16,7 @@ import {
   flightAt,
   type Moment,
   momentFrom,
-  shownBy,
+  samePlace,
   trailOf,
   withMoment,
 } from "./flight-log.ts";
