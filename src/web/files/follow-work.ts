@@ -1,0 +1,76 @@
+/** Keeps the scene on the bench among recent work while it is worked on, so that closing the page loses nothing. */
+
+import { effect } from "@preact/signals";
+import type { Scene } from "../../scene/index.ts";
+import type { Bench, Opened } from "../state/bench.ts";
+import type { Recent } from "./recent.ts";
+import { type AtHand, workOf } from "./recent-work.ts";
+import type { SceneSources } from "./scene-source.ts";
+
+/** After this much rest what was changed is kept. */
+const REST_MS = 1_200;
+
+export interface FollowParts {
+  readonly bench: Bench;
+  readonly sources: SceneSources;
+  readonly recent: Recent;
+  readonly atHand: () => Promise<AtHand>;
+}
+
+export interface FollowedWork {
+  /** From now on the scene on the bench is kept under that entry's id: it was opened from there. */
+  readonly goesOnAs: (id: string) => void;
+  readonly stop: () => void;
+}
+
+/** A person's own scenes are kept from the start, those of the demo once they are changed. */
+export function followWork({ bench, sources, recent, atHand }: FollowParts): FollowedWork {
+  const ids = new WeakMap<Scene, string>();
+  let demo: AtHand | null = null;
+  let due: Opened | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const keep = () => {
+    clearTimeout(timer);
+    if (due === null || demo === null) return;
+    const { asOpened, scene, name } = due;
+    due = null;
+    const id = ids.get(asOpened) ?? newId();
+    ids.set(asOpened, id);
+    const work = workOf(name, scene, sources.of(asOpened), demo);
+    recent.keep({ id, name, title: scene.title, when: new Date().toISOString(), work });
+  };
+  const loading = async () => {
+    demo = await atHand();
+    // The rest may be over by now.
+    clearTimeout(timer);
+    if (due !== null) timer = setTimeout(keep, REST_MS);
+  };
+  const unfollow = effect(() => {
+    const opened = bench.opened.value;
+    if (opened.origin === "demo" && opened.scene === opened.asOpened) return;
+    // Another scene takes the place of one that is still due.
+    if (due !== null && due.asOpened !== opened.asOpened) keep();
+    due = opened;
+    clearTimeout(timer);
+    timer = setTimeout(keep, REST_MS);
+    if (demo === null) void loading();
+  });
+  // A page that goes away gets no more turns: what is due is kept at once.
+  addEventListener("pagehide", keep);
+  document.addEventListener("visibilitychange", keep);
+  return {
+    goesOnAs: (id) => ids.set(bench.opened.value.asOpened, id),
+    stop: () => {
+      unfollow();
+      clearTimeout(timer);
+      removeEventListener("pagehide", keep);
+      document.removeEventListener("visibilitychange", keep);
+    },
+  };
+}
+
+let count = 0;
+function newId(): string {
+  count += 1;
+  return `${Date.now().toString(36)}-${Math.floor(performance.now()).toString(36)}-${count}`;
+}

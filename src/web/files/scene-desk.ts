@@ -1,0 +1,97 @@
+/** Scene files in and out of the bench: opening what a person gives, and saving what stands there. Nothing is lost on the way. */
+
+import type { Notice } from "../frame/fault-notice.tsx";
+import type { Said } from "../out/said.ts";
+import type { Bench } from "../state/bench.ts";
+import { sceneFileName } from "./file-name.ts";
+import { pickFiles } from "./file-system.ts";
+import type { GivenFile } from "./given-files.ts";
+import { type GivenRead, readGiven } from "./read-given.ts";
+import type { RecentEntry } from "./recent-entry.ts";
+import { type AtHand, sceneOf } from "./recent-work.ts";
+import { saveFile } from "./save-file.ts";
+import { savedText } from "./saved-text.ts";
+import type { SceneSources } from "./scene-source.ts";
+
+export interface SceneDeskParts {
+  readonly bench: Bench;
+  readonly sources: SceneSources;
+  /** The demo, loaded when first needed. */
+  readonly atHand: () => Promise<AtHand>;
+  /** Shows what is wrong with a file; null takes an older such notice away. */
+  readonly showFault: (notice: Notice | null) => void;
+  readonly said: Said;
+  /** Called when a scene was opened, so that whatever lies over the bench goes. */
+  readonly onOpened?: () => void;
+  /** Called with the entry's id when recent work was opened, after `onOpened`. */
+  readonly onResumed?: (id: string) => void;
+}
+
+export interface SceneDesk {
+  /** Lets a person pick files and opens the scene among them. */
+  readonly pick: () => Promise<void>;
+  /** Opens the scene among files that were given; the present scene stays when that fails. */
+  readonly take: (given: readonly GivenFile[]) => Promise<void>;
+  /** Opens recent work; resolves to whether it could be opened. */
+  readonly resume: (entry: RecentEntry) => Promise<boolean>;
+  /** Saves the present scene to its file, or to one the person picks, or as a download. */
+  readonly save: () => Promise<void>;
+}
+
+/** Today where the person is: stands in where a scene has no date. */
+const today = (): string => new Date().toISOString().slice(0, 10);
+
+export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
+  const { bench, sources, atHand, showFault, said } = parts;
+  const put = (read: GivenRead): boolean => {
+    if (!read.ok) {
+      showFault(read);
+      return false;
+    }
+    if (read.source !== null) sources.keep(read.scene, read.source);
+    try {
+      bench.open({ name: read.name, origin: "file" }, read.scene);
+    } catch (error) {
+      showFault({ name: read.name, lines: [error instanceof Error ? error.message : String(error)] });
+      return false;
+    }
+    showFault(null);
+    said.say(`${read.name} opened`, ...read.notes);
+    parts.onOpened?.();
+    return true;
+  };
+  const take = async (given: readonly GivenFile[]) => {
+    const { files } = await atHand();
+    const read = await readGiven(given, { atHand: files, today: today() });
+    if (read !== null) put(read);
+  };
+  return {
+    take,
+    pick: async () => take(await pickFiles()),
+    resume: async (entry) => {
+      const opened = put(sceneOf(entry, await atHand(), today()));
+      if (opened) parts.onResumed?.(entry.id);
+      return opened;
+    },
+    save: async () => {
+      const { asOpened, scene, name } = bench.opened.value;
+      const source = sources.of(asOpened);
+      const saved = savedText(scene, source, (await atHand()).files);
+      if (!saved.ok) {
+        said.say(`not saved: ${saved.lines.join("; ")}`);
+        return;
+      }
+      const ended = await saveFile(saved.text, { source, name: sceneFileName(name) });
+      if (ended.kind === "turned-away") return;
+      if (ended.kind === "failed") {
+        said.say(`not saved: ${ended.reason}`);
+        return;
+      }
+      if (ended.handle !== null) {
+        const files = source?.files ?? new Map();
+        sources.keep(asOpened, { path: ended.name, text: saved.text, scene, files, handle: ended.handle });
+      }
+      said.say(`${ended.name} saved`, ...(ended.note === null ? [] : [ended.note]), ...saved.notes);
+    },
+  };
+}

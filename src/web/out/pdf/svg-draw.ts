@@ -1,0 +1,158 @@
+/** Shapes and groups of a picture on a PDF page, line for line. What a page cannot show as the picture has it is an error. */
+
+import type { PageFonts } from "./pdf-fonts.ts";
+import { FIRST_STYLE, numberIn, numbers, type SvgStyle, styleOf } from "./svg-style.ts";
+import { drawText } from "./svg-text.ts";
+
+export interface Page {
+  readonly doc: PDFKit.PDFDocument;
+  readonly fonts: PageFonts;
+  /** For what is named by `url(#id)`. */
+  readonly svg: Element;
+  /** No two points of the picture are farther apart, px. */
+  readonly acrossPx: number;
+}
+
+/** Draws an element with everything in it. Throws RangeError on an element that a page would not show. */
+export function drawElement(page: Page, element: Element, inherited: SvgStyle): void {
+  if (NEVER_DRAWN.has(element.tagName)) return;
+  const { doc } = page;
+  const style = styleOf(element, inherited);
+  doc.save();
+  transform(doc, element.getAttribute("transform"));
+  const clip = element.getAttribute("clip-path");
+  if (clip !== null) clipTo(page, clip);
+  switch (element.tagName) {
+    case "svg":
+      openWindow(doc, element);
+      drawChildren(page, element, style);
+      break;
+    case "g":
+      drawChildren(page, element, style);
+      break;
+    case "text":
+      drawText(doc, page.fonts, element, style);
+      break;
+    default:
+      paint(page, element, style);
+  }
+  doc.restore();
+}
+
+const NEVER_DRAWN = new Set(["title", "desc", "defs", "style"]);
+
+function drawChildren(page: Page, element: Element, style: SvgStyle): void {
+  for (const child of element.children) drawElement(page, child, style);
+}
+
+/** `translate`, `rotate` and `scale`, one after another. */
+function transform(doc: PDFKit.PDFDocument, text: string | null): void {
+  for (const [, kind = "", inside = ""] of (text ?? "").matchAll(/(\w+)\s*\(([^)]*)\)/g)) {
+    const [a = 0, b, c] = numbers(inside);
+    if (kind === "translate") doc.translate(a, b ?? 0);
+    else if (kind === "scale") doc.scale(a, b ?? a);
+    else if (kind === "rotate") doc.rotate(a, { origin: [b ?? 0, c ?? 0] });
+    else throw new RangeError(`a page has no counterpart of ${kind}(${inside})`);
+  }
+}
+
+/** A picture inside the picture: its own corner, scale and edge. */
+function openWindow(doc: PDFKit.PDFDocument, element: Element): void {
+  const [widthPx, heightPx] = [numberIn(element, "width"), numberIn(element, "height")];
+  const [left = 0, top = 0, width = widthPx, height = heightPx] = numbers(
+    element.getAttribute("viewBox") ?? "",
+  );
+  doc.translate(numberIn(element, "x"), numberIn(element, "y"));
+  doc.rect(0, 0, widthPx, heightPx).clip();
+  // As preserveAspectRatio has it when it is not given: whole, and in the middle.
+  const scale = Math.min(widthPx / width, heightPx / height);
+  doc.translate((widthPx - width * scale) / 2, (heightPx - height * scale) / 2);
+  doc.scale(scale).translate(-left, -top);
+}
+
+function clipTo(page: Page, reference: string): void {
+  for (const shape of named(page, reference, "clipPath").children) outline(page.doc, shape);
+  page.doc.clip();
+}
+
+function named({ svg }: Page, reference: string, tagName: string): Element {
+  const id = /^url\(#(.+)\)$/.exec(reference)?.[1];
+  const element = [...svg.querySelectorAll(tagName)].find((each) => each.id === id);
+  if (element === undefined) throw new RangeError(`the picture has no ${tagName} ${reference}`);
+  return element;
+}
+
+/** Puts the shape's outline on the page's path, to be painted or clipped to. */
+function outline(doc: PDFKit.PDFDocument, shape: Element): void {
+  const at = (name: string) => numberIn(shape, name);
+  switch (shape.tagName) {
+    case "rect": {
+      const radius = numberIn(shape, "rx", at("ry"));
+      if (radius > 0) doc.roundedRect(at("x"), at("y"), at("width"), at("height"), radius);
+      else doc.rect(at("x"), at("y"), at("width"), at("height"));
+      break;
+    }
+    case "circle":
+      doc.circle(at("cx"), at("cy"), at("r"));
+      break;
+    case "ellipse":
+      doc.ellipse(at("cx"), at("cy"), at("rx"), at("ry"));
+      break;
+    case "line":
+      doc.moveTo(at("x1"), at("y1")).lineTo(at("x2"), at("y2"));
+      break;
+    case "path":
+      doc.path(shape.getAttribute("d") ?? "");
+      break;
+    case "polygon":
+    case "polyline": {
+      const points = (shape.getAttribute("points") ?? "").trim();
+      doc.path(points === "" ? "" : `M${points}${shape.tagName === "polygon" ? "Z" : ""}`);
+      break;
+    }
+    default:
+      throw new RangeError(`a page has no counterpart of <${shape.tagName}>`);
+  }
+}
+
+function paint(page: Page, shape: Element, style: SvgStyle): void {
+  const { doc } = page;
+  if (style.fill.startsWith("url(")) hatch(page, shape, style.fill);
+  else if (style.fill !== "none" && shape.tagName !== "line") {
+    outline(doc, shape);
+    doc.fillColor(style.fill, style.fillOpacity).fill(style.evenOdd ? "even-odd" : "non-zero");
+  }
+  if (style.stroke !== "none" && style.strokeWidth > 0) stroke(doc, shape, style);
+}
+
+function stroke(doc: PDFKit.PDFDocument, shape: Element, style: SvgStyle): void {
+  outline(doc, shape);
+  doc.lineWidth(style.strokeWidth).lineCap(style.lineCap).lineJoin(style.lineJoin);
+  doc.strokeColor(style.stroke, style.strokeOpacity);
+  // An odd number of lengths is gone through twice (SVG 1.1, 11.4); PDF counts the same way.
+  if (style.dashes.some((length) => length > 0)) doc.addContent(`[${style.dashes.join(" ")}] 0 d`);
+  doc.stroke();
+}
+
+/** A fill of parallel lines, drawn as lines: a repeated tile would show its seams. */
+function hatch(page: Page, shape: Element, reference: string): void {
+  const { doc, acrossPx } = page;
+  const tile = named(page, reference, "pattern");
+  const line = tile.children.length === 1 ? tile.children[0] : undefined;
+  const [, x = "", end = ""] = /^M(\S+) 0V(\S+)$/.exec(line?.getAttribute("d") ?? "") ?? [];
+  if (line === undefined || end !== tile.getAttribute("height"))
+    throw new RangeError(`a page shows no pattern but one upright line, and ${reference} is another`);
+  const stepPx = numberIn(tile, "width");
+  const style = styleOf(line, styleOf(tile, FIRST_STYLE));
+  doc.save();
+  outline(doc, shape);
+  doc.clip();
+  transform(doc, tile.getAttribute("patternTransform"));
+  const count = Math.ceil(acrossPx / stepPx);
+  for (let index = -count; index <= count; index++) {
+    const lineX = index * stepPx + Number(x);
+    doc.moveTo(lineX, -acrossPx).lineTo(lineX, acrossPx);
+  }
+  doc.lineWidth(style.strokeWidth).strokeColor(style.stroke, style.strokeOpacity).stroke();
+  doc.restore();
+}
