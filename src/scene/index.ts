@@ -23,14 +23,10 @@ export type { Aircraft, Scene } from "./scene.ts";
 export { editScene, type SceneEdited } from "./scene-edit.ts";
 export { editsBetween, type SceneEdit } from "./scene-edits.ts";
 export { readScene, type SceneRead, type SceneReadOptions } from "./scene-file.ts";
-export {
-  type SceneLinkOptions,
-  type SceneLinkRead,
-  sceneFromLink,
-  sceneToLink,
-} from "./scene-link.ts";
+export { type SceneLinkOptions, sceneToLink } from "./scene-link.ts";
 export { isSceneLink, LONGEST_LINK } from "./scene-link-envelope.ts";
 export type { LinkView, LinkWorld } from "./scene-link-pack.ts";
+export { type SceneLinkRead, sceneFromLink } from "./scene-link-read.ts";
 export { editStations, type StationsChange, type StationsEdited } from "./scene-stations-edit.ts";
 export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
 export type { Situation } from "./situation.ts";
