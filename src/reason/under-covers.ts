@@ -4,7 +4,7 @@
  * other.
  */
 
-import type { Reason, ReasonRule } from "./reason.ts";
+import type { Part, Reason, ReasonRule } from "./reason.ts";
 
 /** A step that stays in its place without its words. */
 export interface WithheldReason {
@@ -18,38 +18,64 @@ export interface SpokenReason {
   readonly reason: Reason;
 }
 
-/** Rules that say, or lead straight to, what each cover hides. */
-const WITHHELD: Readonly<Record<string, readonly ReasonRule[]>> = {
-  chart: [
-    "received",
-    "service-volume",
-    "radial",
-    "norths",
-    "to-from",
-    "deviation",
-    "distance",
-    "slant-range",
-    "fly",
-  ],
-  aircraft: [
-    "received",
-    "service-volume",
-    "radial",
-    "norths",
-    "to-from",
-    "deviation",
-    "distance",
-    "slant-range",
-    "fly",
-  ],
-  heading: ["heading-agrees", "fly"],
-  panel: ["to-from", "deviation", "distance", "heading-agrees", "fly"],
-  needle: ["deviation", "distance", "heading-agrees", "fly"],
-  flag: ["received", "to-from", "heading-agrees", "fly"],
-  course: ["line", "to-from", "deviation", "distance", "heading-agrees", "fly"],
-  dme: ["received", "service-volume", "distance", "slant-range"],
-  ident: ["tuned", "identified", "received", "service-volume", "radial", "norths", "line", "fly"],
-  frequency: ["tuned", "identified", "received", "service-volume", "radial", "norths", "line", "fly"],
+/** What of the argument a cover takes away: these rules, and whatever else speaks of these parts. */
+interface Hidden {
+  readonly rules: readonly ReasonRule[];
+  readonly parts: readonly Part[];
+}
+
+/** Each of these says where the aircraft is, or how far from something. */
+const WHERE_YOU_ARE: readonly ReasonRule[] = [
+  "received",
+  "service-volume",
+  "radial",
+  "norths",
+  "to-from",
+  "deviation",
+  "distance",
+  "slant-range",
+  "fly",
+];
+/** Each of these names the station. */
+const WHICH_STATION: readonly ReasonRule[] = [
+  "tuned",
+  "identified",
+  "received",
+  "service-volume",
+  "radial",
+  "norths",
+  "line",
+  "fly",
+];
+
+/** By what is covered; views and the aircraft's own first, then the parts of a receiver. */
+const HIDDEN_BY: Readonly<Record<string, Hidden>> = {
+  chart: { rules: WHERE_YOU_ARE, parts: [] },
+  aircraft: { rules: WHERE_YOU_ARE, parts: ["aircraft"] },
+  heading: { rules: ["heading-agrees", "fly"], parts: ["heading"] },
+  panel: {
+    rules: [
+      "tuned",
+      "identified",
+      "received",
+      "to-from",
+      "deviation",
+      "distance",
+      "slant-range",
+      "heading-agrees",
+      "fly",
+    ],
+    parts: ["needle", "flag", "dme"],
+  },
+  needle: { rules: ["deviation", "distance", "heading-agrees", "fly"], parts: ["needle"] },
+  flag: { rules: ["received", "to-from", "heading-agrees", "fly"], parts: ["flag"] },
+  course: {
+    rules: ["line", "to-from", "deviation", "distance", "heading-agrees", "fly"],
+    parts: ["course", "course-card"],
+  },
+  dme: { rules: ["received", "service-volume", "distance", "slant-range"], parts: ["dme"] },
+  ident: { rules: WHICH_STATION, parts: ["ident"] },
+  frequency: { rules: WHICH_STATION, parts: ["frequency"] },
 };
 
 const VIEWS_AND_SHARED = ["chart", "aircraft", "heading", "panel"];
@@ -66,13 +92,26 @@ export function underCovers(
   );
 }
 
+/** The steps that these covers withhold: what the argument gains when they are lifted. */
+export const withheldBy = (reasons: readonly Reason[], covers: readonly string[]): Reason[] =>
+  reasons.filter((reason) => isWithheld(reason, covers));
+
+/** Covers that no caution speaks of. */
+const SILENT_FOR_CAUTIONS = ["heading", "signal"];
+
+/** A situation's cautions as the covers let them be said: each names a station and how it is received, so they are said together or not. */
+export const cautionsUnderCovers = (
+  cautions: readonly string[],
+  covers: readonly string[],
+): readonly string[] => (covers.every((cover) => SILENT_FOR_CAUTIONS.includes(cover)) ? cautions : []);
+
 function isWithheld(reason: Reason, covers: readonly string[]): boolean {
   return covers.some((cover) => {
     if (cover === "reasons" || cover === reason.receiver) return true;
     const own = cover.startsWith(`${reason.receiver}.`) ? cover.slice(reason.receiver.length + 1) : null;
     const key = own ?? (VIEWS_AND_SHARED.includes(cover) ? cover : null);
-    // A magnetic indicator's pointer is the radial itself, so there the steps about the radial speak of the needle.
-    if (key === "needle" && reason.parts.includes("needle")) return true;
-    return key !== null && (WITHHELD[key] ?? []).includes(reason.rule);
+    const hidden = key === null ? undefined : HIDDEN_BY[key];
+    if (hidden === undefined) return false;
+    return hidden.rules.includes(reason.rule) || reason.parts.some((part) => hidden.parts.includes(part));
   });
 }
