@@ -1,9 +1,60 @@
-import { defineConfig } from "vite";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { defineConfig, type Plugin } from "vite";
+import { faultLine, type Open, readScene } from "./src/scene/index.ts";
+
+const DEMO = fileURLToPath(new URL("./demo", import.meta.url));
+const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|draw)[\\/]/;
+
+/**
+ * `virtual:demo-scenes`: the demo's scenes, read by the very reader that the bench uses, as JSON. The first load then needs neither
+ * that reader nor its YAML parser, and every scene can be drawn at once. What scenes share stands once.
+ */
+function demoScenes(): Plugin {
+  const id = "virtual:demo-scenes";
+  return {
+    name: "demo-scenes",
+    resolveId: (wanted) => (wanted === id ? `\0${id}` : null),
+    load(wanted) {
+      if (wanted !== `\0${id}`) return null;
+      const text = (path: string) => {
+        this.addWatchFile(join(DEMO, path));
+        return readFileSync(join(DEMO, path), "utf8");
+      };
+      const open: Open = (path) => {
+        const beside = path.replace("../", "");
+        return { path: beside, text: text(beside) };
+      };
+      const shared: unknown[] = [];
+      const numbers = new Map<string, number>();
+      const share = (value: unknown): number => {
+        const json = JSON.stringify(value);
+        const number = numbers.get(json) ?? shared.push(value) - 1;
+        numbers.set(json, number);
+        return number;
+      };
+      const entries = readdirSync(join(DEMO, "scenes"))
+        .sort()
+        .map((file) => {
+          const path = `scenes/${file}`;
+          const read = readScene(text(path), { path, open });
+          if (!read.ok) throw new Error(read.faults.map(faultLine).join("\n"));
+          const { scene } = read;
+          const [land, stations] = [share(scene.land), scene.stations.map(share)];
+          return { key: file.replace(/\.yaml$/, ""), scene: { ...scene, land, stations } };
+        });
+      const json = JSON.stringify({ shared, entries });
+      return `export const DEMO = JSON.parse(${JSON.stringify(json)});`;
+    },
+  };
+}
 
 /** The bench, for browsers: file names carry their content's hash, so that they may be kept for ever. */
 export default defineConfig({
   root: "src/web",
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  plugins: [demoScenes()],
   build: {
     target: "es2022",
     outDir: "../../dist/web",
@@ -12,5 +63,7 @@ export default defineConfig({
     // The content security policy takes no data: addresses for scripts, styles and fonts.
     assetsInlineLimit: 0,
     reportCompressedSize: false,
+    // The engine's files do nothing when loaded, so that what only a reader or an export needs stays out of the first load.
+    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !SOURCES.test(id) } },
   },
 });

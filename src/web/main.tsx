@@ -4,20 +4,20 @@ import { render } from "preact";
 import { App } from "./app.tsx";
 import type { Notice } from "./frame/fault-notice.tsx";
 import { createBench } from "./state/bench.ts";
+import { demoScene } from "./state/demo-scenes.ts";
 import { createFirstMinute } from "./state/first-minute.ts";
 import { keepSceneInAddress, sceneInAddress } from "./state/scene-address.ts";
-import { demoScene, servedScene } from "./state/scene-files.ts";
+import { servedScene } from "./state/scene-files.ts";
 import { followTheme } from "./state/theme-choice.ts";
 
 async function start(root: HTMLElement): Promise<void> {
   const themeState = followTheme();
   const asked = sceneInAddress();
-  // Asked for at once, so that neither waits for the other.
-  const demo = demoScene(asked ?? "");
   const served = asked === null ? await servedScene() : null;
-  const read = served?.ok ? served : await demo;
-  if (!read.ok) throw new Error(read.lines.join("; "));
-  const bench = createBench(read, read.scene);
+  const { key, scene } = demoScene(asked ?? "");
+  const bench = served?.ok
+    ? createBench(served, served.scene)
+    : createBench({ name: key, origin: "demo" }, scene);
   keepSceneInAddress(bench);
   const firstNotice: Notice | null = served === null || served.ok ? null : served;
   render(

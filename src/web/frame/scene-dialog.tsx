@@ -1,9 +1,10 @@
 /** The list of scenes: the demo's, each with what it shows, and a file of one's own. */
 
 import type { JSX } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import type { Bench } from "../state/bench.ts";
-import { demoScenes, pickedScene, type SceneEntry, type SceneRead } from "../state/scene-files.ts";
+import { DEMO_SCENES } from "../state/demo-scenes.ts";
+import { pickedScene, type SceneRead } from "../state/scene-files.ts";
 
 export interface SceneDialogProps {
   readonly bench: Bench;
@@ -14,11 +15,9 @@ export interface SceneDialogProps {
 
 export function SceneDialog({ bench, asked, onRead }: SceneDialogProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
-  const [entries, setEntries] = useState<readonly SceneEntry[]>([]);
   useEffect(() => {
     if (asked === 0 || dialog.current?.open === true) return;
     dialog.current?.showModal();
-    void demoScenes().then(setEntries);
   }, [asked]);
   useEffect(() => {
     // A press beside the sheet puts it away, as Escape does.
@@ -43,7 +42,7 @@ export function SceneDialog({ bench, asked, onRead }: SceneDialogProps): JSX.Ele
         </button>
       </header>
       <ol class="scene-list">
-        {entries.map(({ key, scene }, index) => (
+        {DEMO_SCENES.map(({ key, scene }, index) => (
           <li key={key}>
             <button
               type="button"

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readFrom } from "./scene-files.ts";
+import { readFrom } from "./scene-reader.ts";
 
 const STATIONS = `stations: 1
 list:

@@ -1,0 +1,67 @@
+/** How much script the browser must fetch before the bench stands on the page: what index.html loads, compressed as it is served. */
+
+import { fileURLToPath } from "node:url";
+import { brotliCompressSync } from "node:zlib";
+import { build, type Rolldown } from "vite";
+import { beforeAll, describe, expect, it } from "vitest";
+
+const ROOT = fileURLToPath(new URL("..", import.meta.url));
+const MOST_BYTES = 150_000;
+
+let chunks: ReadonlyMap<string, Rolldown.OutputChunk>;
+let html: string;
+
+beforeAll(async () => {
+  const built = await build({
+    configFile: `${ROOT}vite.web.config.ts`,
+    root: `${ROOT}src/web`,
+    logLevel: "error",
+    build: { write: false },
+  });
+  if (!("output" in built)) throw new Error("the page was not built at once");
+  chunks = new Map(
+    built.output.flatMap((part) => (part.type === "chunk" ? [[part.fileName, part] as const] : [])),
+  );
+  const page = built.output.find((part) => part.fileName === "index.html");
+  html = page?.type === "asset" ? String(page.source) : "";
+});
+
+/** The chunks that the page loads by itself, and what those import before they run. */
+function firstLoad(): Rolldown.OutputChunk[] {
+  const wanted = [...html.matchAll(/(?:src|href)="\/?([^"]+\.js)"/g)].map((match) => match[1]!);
+  const loaded = new Set<string>();
+  for (let name = wanted.pop(); name !== undefined; name = wanted.pop()) {
+    if (loaded.has(name)) continue;
+    loaded.add(name);
+    wanted.push(...(chunks.get(name)?.imports ?? []));
+  }
+  return [...loaded].map((name) => chunks.get(name)!);
+}
+
+const modulesOf = (parts: Iterable<Rolldown.OutputChunk>): string[] =>
+  [...parts].flatMap((part) => Object.entries(part.modules).flatMap(([id, { code }]) => (code ? [id] : [])));
+
+describe("the first load", () => {
+  it(`is at most ${MOST_BYTES / 1000} kB of script, compressed`, () => {
+    const sizes = firstLoad().map(
+      ({ fileName, code }) => [fileName, brotliCompressSync(code).length] as const,
+    );
+    expect(sizes.length).toBeGreaterThan(0);
+    const bytes = sizes.reduce((sum, [, size]) => sum + size, 0);
+    expect(bytes, sizes.map(([name, size]) => `${name} ${size}`).join(", ")).toBeLessThanOrEqual(MOST_BYTES);
+  });
+
+  it("holds the chart and the demo, and leaves reading files for later", () => {
+    const first = modulesOf(firstLoad());
+    const all = modulesOf(chunks.values());
+    expect(first.some((id) => id.endsWith("src/draw/chart/chart.tsx"))).toBe(true);
+    expect(first.some((id) => id.includes("virtual:demo-scenes"))).toBe(true);
+    for (const later of ["/yaml/", "/zod/", "/csv-parse/"]) {
+      expect(
+        all.some((id) => id.includes(`node_modules${later}`)),
+        `${later} is part of the bench`,
+      ).toBe(true);
+      expect(first.filter((id) => id.includes(`node_modules${later}`))).toEqual([]);
+    }
+  });
+});
