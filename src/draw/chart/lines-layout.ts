@@ -94,7 +94,8 @@ function linesOf(
     // With the aircraft covered, whether the station is received would tell where it is; the halves are the course's own.
     halvesShown: seen.halves && (received || !seenOnChart(situation).aircraft),
     course,
-    aircraft: seen.radial && received ? aircraftLines(frame, reading, position) : null,
+    // Nor may a line that is not there say that the flag is OFF.
+    aircraft: seen.radial && (received || !seen.reception) ? aircraftLines(frame, reading, position) : null,
     arrows: course ? arrowsOf(frame, course) : [],
   };
 }

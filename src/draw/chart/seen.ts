@@ -19,6 +19,8 @@ export interface SeenOfReceiver {
   readonly course: boolean;
   /** Which half of the course line is TO and which FROM, and whether a flag shows at all. */
   readonly halves: boolean;
+  /** Whether the station is received at all, which the flag says too. */
+  readonly reception: boolean;
   /** How far off the course line the aircraft is. */
   readonly offset: boolean;
   readonly distance: boolean;
@@ -49,6 +51,7 @@ export function seenOfReceiver(situation: Situation, receiver: string): SeenOfRe
     radial: station && aircraft && !pointer,
     course,
     halves: course && !panel && !hidden("flag"),
+    reception: !panel && !hidden("flag"),
     offset: course && aircraft && !panel && !hidden("needle"),
     distance: station && aircraft && !hidden("dme"),
   };

@@ -4,7 +4,7 @@
  */
 
 import { CompassCard, DialRing } from "./compass-card.tsx";
-import { coveredParts } from "./covers.ts";
+import { barLooksLive, coveredParts } from "./covers.ts";
 import { barDots, DeviationBar, DeviationDots } from "./deviation-scale.tsx";
 import { dialGeometry } from "./dial-geometry.ts";
 import { CourseIndexes, DialStrip } from "./dial-marks.tsx";
@@ -45,7 +45,7 @@ export function CourseIndicator(props: DialProps) {
             geometry={geometry}
             theme={theme}
             dots={dots}
-            live={reading.deviationDeg !== null}
+            live={barLooksLive(reading, covered)}
             halfLengthPx={needleHalfLengthPx}
           />
         </>

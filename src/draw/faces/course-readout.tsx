@@ -33,7 +33,7 @@ export function CourseReadout({ reading, x, y, widthPx, scale, theme, covers = [
       </TextLine>
     );
   }
-  const words = covered.has("needle") ? "" : needleWords(reading);
+  const words = covered.has("needle") ? "" : needleWords(reading, covers);
   const wordsPx = textWidthPx(words, wordPx, "words");
   const labelPx = textWidthPx("course", wordPx, "words") + 5 * scale;
   const coursePx = lineWidthPx("000", numberPx, "numbers");

@@ -1,5 +1,6 @@
 /** What is covered on the panel. What is covered must not be drawn, nor said. */
 
+import type { ReceiverReading } from "../../panel/index.ts";
 import { isCovered, RECEIVER_PARTS, type ReceiverPart } from "../../scene/index.ts";
 
 /** What can be covered on a face. The heading is the aircraft's, and shows on every card that turns with it. */
@@ -30,3 +31,10 @@ export const receiverCovered = (receiver: string, covers: readonly string[]): bo
 
 export const headingCovered = (covers: readonly string[]): boolean =>
   covers.includes("panel") || isCovered(covers, null, "heading");
+
+/**
+ * Whether the bar is drawn as one with a signal. A parked bar is drawn thin and broken, which says OFF as plainly as the flag: with the
+ * flag covered it looks as it does on a real face, like a centred one.
+ */
+export const barLooksLive = (reading: ReceiverReading, covered: ReadonlySet<CoverablePart>): boolean =>
+  reading.deviationDeg !== null || covered.has("flag");

@@ -7,10 +7,14 @@ import { threeDigits, turned } from "../../earth/index.ts";
 import { DEGREES_PER_DOT, type IdentHeard, type ReceiverReading } from "../../panel/index.ts";
 import { type CoverablePart, coveredParts, receiverCovered } from "./covers.ts";
 
-/** "2 dots left", "2½ dots right", "centred", "full left", or "parked": what stands under a face. */
-export function needleWords(reading: ReceiverReading): string {
+/**
+ * "2 dots left", "2½ dots right", "centred", "full left", or "parked": what stands under a face. A parked needle stands in the middle, and
+ * only the flag tells it from a centred one: with the flag covered neither may the words. `covers` are the scene's.
+ */
+export function needleWords(reading: ReceiverReading, covers: readonly string[] = []): string {
   const { deviationDeg, needleSide, fullScale } = reading;
-  if (deviationDeg === null || needleSide === null) return "parked";
+  if (deviationDeg === null || needleSide === null)
+    return coveredParts(reading.settings.name, covers).has("flag") ? "centred" : "parked";
   if (needleSide === "centre") return "centred";
   if (fullScale) return `full ${needleSide}`;
   const wholeDeg = wholeDegrees(deviationDeg);
@@ -24,9 +28,10 @@ export function needleWords(reading: ReceiverReading): string {
 const wholeDegrees = (deviationDeg: number): number => Math.max(1, Math.round(Math.abs(deviationDeg)));
 
 /** The needle in a sentence without signs that a screen reader might skip. */
-function needleSentence(reading: ReceiverReading): string {
+function needleSentence(reading: ReceiverReading, covered: ReadonlySet<CoverablePart>): string {
   const { deviationDeg, needleSide, fullScale } = reading;
-  if (deviationDeg === null || needleSide === null) return "Needle parked, no signal.";
+  if (deviationDeg === null || needleSide === null)
+    return covered.has("flag") ? "Needle centred." : "Needle parked, no signal.";
   if (needleSide === "centre") return "Needle centred.";
   if (fullScale) return `Needle full ${needleSide}, 10 degrees or more.`;
   const wholeDeg = wholeDegrees(deviationDeg);
@@ -70,7 +75,7 @@ export function faceSentence(reading: ReceiverReading, covers: readonly string[]
     sentences.push(
       unless("course", "Course", `Course ${threeDigits(course)}.`),
       unless("flag", "Flag", `${reading.flag}.`),
-      unless("needle", "Needle", needleSentence(reading)),
+      unless("needle", "Needle", needleSentence(reading, covered)),
     );
   sentences.push(
     unless("dme", "DME", reading.dme === null ? "No DME." : `DME ${reading.dme.distanceNm.toFixed(1)}.`),

@@ -6,7 +6,7 @@
 
 import { px } from "../plain/px.ts";
 import { CompassCard, DialRing } from "./compass-card.tsx";
-import { coveredParts } from "./covers.ts";
+import { barLooksLive, coveredParts } from "./covers.ts";
 import { barDots, DeviationBar, DeviationDots } from "./deviation-scale.tsx";
 import { type DialGeometry, dialGeometry } from "./dial-geometry.ts";
 import { DialDart, DialStrip, LubberLine, RingMark } from "./dial-marks.tsx";
@@ -86,7 +86,7 @@ function CoursePointer(props: DialProps & { readonly geometry: DialGeometry }) {
             geometry={geometry}
             theme={theme}
             dots={dots}
-            live={reading.deviationDeg !== null}
+            live={barLooksLive(reading, covered)}
             halfLengthPx={barHalfPx}
           />
         </>

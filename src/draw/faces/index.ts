@@ -1,8 +1,9 @@
 export { CourseIndicator } from "./course-indicator.tsx";
 export { type CoverablePart, coveredParts } from "./covers.ts";
+export { type DialGeometry, dialGeometry } from "./dial-geometry.ts";
 export type { DialProps } from "./dial-props.ts";
 export { DistanceReadout } from "./distance-readout.tsx";
-export { faceSentence, needleWords } from "./face-sentence.ts";
+export { faceSentence, identWords, needleWords } from "./face-sentence.ts";
 export { FrequencyReadout } from "./frequency-readout.tsx";
 export { HeadingIndicator } from "./heading-indicator.tsx";
 export { HorizontalSituation } from "./horizontal-situation.tsx";

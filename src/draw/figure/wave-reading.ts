@@ -20,7 +20,9 @@ export function waveReading(situation: Situation, receiver?: string): ReceiverRe
 
 /** The ident of the station whose waves these are; null when there is none, or it is covered. */
 export function waveIdent(reading: ReceiverReading, covers: readonly string[]): string | null {
-  const hidden = isCovered(covers, reading.settings.name, "ident");
+  const { name } = reading.settings;
+  // The frequency names the station as the ident does.
+  const hidden = isCovered(covers, name, "ident") || isCovered(covers, name, "frequency");
   return reading.station === null || hidden ? null : reading.station.ident;
 }
 
