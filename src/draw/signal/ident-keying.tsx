@@ -65,7 +65,7 @@ const LONGEST_UNIT_PX = 7;
 
 /** With its letters or without. */
 const identKeyingPx = (lettered: boolean): number =>
-  lettered ? LETTER_BASE_PX + 3 : BAR_PX + 2 * BAR_TOP_PX;
+  lettered ? LETTER_BASE_PX + 5 : BAR_PX + 2 * BAR_TOP_PX;
 
 export function IdentKeyingPicture(props: IdentKeyingProps) {
   const { code, sentUnits, moving, lettered, widthPx, theme, sentence } = props;

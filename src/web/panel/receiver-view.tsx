@@ -9,6 +9,8 @@ import type { Part } from "../../reason/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
 import { readDirection, wholeDirection } from "../input/read-number.ts";
 import { Stepper } from "../input/stepper.tsx";
+import type { Identify } from "../sound/identify.ts";
+import { IdentifyRow } from "../sound/identify-row.tsx";
 import type { Bench } from "../state/bench.ts";
 import { newGesture, stepGesture } from "../state/gestures.ts";
 import { CoveredNote } from "./covered-note.tsx";
@@ -19,6 +21,7 @@ import { TurningCard } from "./turning-card.tsx";
 
 export interface ReceiverViewProps {
   readonly bench: Bench;
+  readonly identify: Identify;
   readonly reading: ReceiverReading;
   readonly theme: Theme;
   /** Null when nothing is lit, or what is lit belongs to another receiver. */
@@ -30,7 +33,8 @@ export interface ReceiverViewProps {
 const needleTargetDots = ({ needleDots, needleSide }: ReceiverReading): number | null =>
   needleDots === null ? null : needleSide === "left" ? -needleDots : needleDots;
 
-export function ReceiverView({ bench, reading, theme, lit, onTurned }: ReceiverViewProps): JSX.Element {
+export function ReceiverView(props: ReceiverViewProps): JSX.Element {
+  const { bench, identify, reading, theme, lit, onTurned } = props;
   const { name, course, face } = reading.settings;
   const { covers, stations } = bench.scene.value;
   const covered = coveredParts(name, covers);
@@ -107,6 +111,7 @@ export function ReceiverView({ bench, reading, theme, lit, onTurned }: ReceiverV
         ) : (
           <DistanceRow reading={reading} lit={isLit("dme")} />
         )}
+        <IdentifyRow bench={bench} identify={identify} reading={reading} theme={theme} lit={isLit("ident")} />
       </div>
     </article>
   );
