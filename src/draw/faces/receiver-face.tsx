@@ -53,9 +53,10 @@ function CoveredDial({ names, sizePx, theme }: CoveredDialProps) {
   );
 }
 
-/** One receiver's face as a picture; `sizePx` is its side, 120 and more. */
-export function ReceiverFace(props: DialProps) {
-  const { reading, sizePx, idPrefix, covers } = props;
+/** One receiver's face as a picture; `sizePx` is its side, 120 and more. A magnetic indicator may serve a `second` receiver. */
+export function ReceiverFace(props: DialProps & { readonly second?: ReceiverReading | undefined }) {
+  const { reading, second, sizePx, idPrefix, covers } = props;
+  const served = second === undefined ? [reading] : [reading, second];
   const side = px(sizePx);
   const half = px(sizePx / 2);
   return (
@@ -67,8 +68,8 @@ export function ReceiverFace(props: DialProps) {
       role="img"
       aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
     >
-      <title id={`${idPrefix}-title`}>{reading.settings.name}</title>
-      <desc id={`${idPrefix}-desc`}>{faceSentence(reading, covers)}</desc>
+      <title id={`${idPrefix}-title`}>{served.map((each) => each.settings.name).join(" and ")}</title>
+      <desc id={`${idPrefix}-desc`}>{served.map((each) => faceSentence(each, covers)).join(" ")}</desc>
       <g transform={`translate(${half} ${half})`}>
         <Dial {...props} />
       </g>

@@ -13,6 +13,7 @@ import {
 } from "../../earth/index.ts";
 import type { ReceiverSettings } from "../../panel/index.ts";
 import type { Aircraft, Scene } from "../../scene/index.ts";
+import { actOnReceivers, type ReceiverAction } from "./receiver-actions.ts";
 import { actOnStations, type StationAction } from "./station-actions.ts";
 
 export type SceneAction =
@@ -28,6 +29,7 @@ export type SceneAction =
   | { readonly kind: "fly"; readonly aircraft: Aircraft }
   /** Brings back what a moment of a flight was: the rest of the scene stays, and receivers that came since. */
   | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">)
+  | ReceiverAction
   | StationAction;
 
 /** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
@@ -61,6 +63,11 @@ export function act(scene: Scene, action: SceneAction): Scene {
       return action.aircraft === scene.aircraft ? scene : { ...scene, aircraft: action.aircraft };
     case "replay":
       return replayed(scene, action);
+    case "set-face":
+    case "set-bearing-error":
+    case "add-receiver":
+    case "remove-receiver":
+      return actOnReceivers(scene, action);
     default:
       return actOnStations(scene, action);
   }
