@@ -5,6 +5,7 @@ import {
   chartProjection,
   type HistoryPoint,
   historySentence,
+  historyTimeAt,
   NeedleHistory,
   THEMES,
   Trail,
@@ -99,6 +100,13 @@ describe("the history plot", () => {
       const nm = ((low! - y) / (low! - high!)) * top;
       expect(nm).toBeCloseTo(FLOWN[Math.round(timeOf(x))]!.dmeNm!, 1);
     }
+  });
+
+  it("knows the time of a place that a hand points at", () => {
+    const { at } = axisOf(svg);
+    const size = { widthPx: 600, heightPx: 160, scale: 1, startS: 0, endS: 900 };
+    expect(historyTimeAt(size, at[0]!)).toBeCloseTo(0, 6);
+    expect(historyTimeAt(size, at.at(-1)!)).toBeCloseTo(1200, 2);
   });
 
   it("marks the moment that is shown", () => {

@@ -29,13 +29,21 @@ export const historySpanS = (lengthS: number): number =>
   SPANS_S.find((spanS) => spanS >= lengthS) ?? Math.ceil(lengthS / 3600) * 3600;
 
 /** `startS` and `endS` are the flight's; every length grows with `scale`. */
-export function layOutHistory(given: {
+export interface HistorySize {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly scale: number;
   readonly startS: number;
   readonly endS: number;
-}): HistoryLayout {
+}
+
+/** The time of a place on a history plot of that size, for a hand that points at it; may lie outside the flight. */
+export function historyTimeAt(size: HistorySize, x: number): number {
+  const { left, right, spanS } = layOutHistory(size);
+  return size.startS + ((x - left) / (right - left)) * spanS;
+}
+
+export function layOutHistory(given: HistorySize): HistoryLayout {
   const { widthPx, heightPx, scale, startS, endS } = given;
   const sizePx = 12 * scale;
   const left = 58 * scale;
