@@ -3,6 +3,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  convergenceDeg,
   direct,
   inverse,
   type LatLon,
@@ -22,7 +23,9 @@ import {
   fillFixCells,
   fixBand,
   fixBandOfCell,
+  fixStations,
   GROUND_CHECK_ERROR_DEG,
+  type NeedleField,
   NO_FIX,
   needleField,
   type ReceiverReading,
@@ -145,6 +148,8 @@ describe("the error of a cross fix", () => {
 });
 
 describe("the field of a cross fix", () => {
+  const convergences = (field: NeedleField, places: readonly LatLon[]) =>
+    fixStations(field).map((station) => Float64Array.from(places, (place) => convergenceDeg(station, place)));
   const readings = (
     stations: readonly Station[],
     position: LatLon,
@@ -179,7 +184,11 @@ describe("the field of a cross fix", () => {
       const spare = new Uint32Array(places.length);
       fillFixCells(
         { first: first!, second: second!, allowedErrorDeg },
-        { table: placeTable(latDeg, lonDeg), latDeg, lonDeg },
+        {
+          table: placeTable(latDeg, lonDeg),
+          convergences1Deg: convergences(first!, places),
+          convergences2Deg: convergences(second!, places),
+        },
         cells,
         0,
         spare,

@@ -36,33 +36,33 @@ export function crossFixErrorNm({
   error2Deg,
 }: CrossFix): number {
   if (cutDeg <= error1Deg + error2Deg) return Number.POSITIVE_INFINITY;
+  const [sinCut, cosCut] = [Math.sin(rad(cutDeg)), Math.cos(rad(cutDeg))];
+  const [sin1, cos1] = [Math.sin(rad(error1Deg)), Math.cos(rad(error1Deg))];
+  const [sin2, cos2] = [Math.sin(rad(error2Deg)), Math.cos(rad(error2Deg))];
   // The aircraft at the origin, the first station behind it on the x axis, the second at the cut's angle from there.
-  const cut = rad(cutDeg);
-  const station2X = -distance2Nm * Math.cos(cut);
-  const station2Y = -distance2Nm * Math.sin(cut);
-  let farthest = 0;
-  for (const e1 of [-rad(error1Deg), rad(error1Deg)])
-    for (const e2 of [-rad(error2Deg), rad(error2Deg)]) {
-      const [x1, y1] = [Math.cos(e1), Math.sin(e1)];
-      const [x2, y2] = [Math.cos(cut + e2), Math.sin(cut + e2)];
+  const baseX = distance1Nm - distance2Nm * cosCut;
+  const baseY = -distance2Nm * sinCut;
+  let farthest2 = 0;
+  for (const side1 of SIDES)
+    for (const side2 of SIDES) {
+      const [x1, y1] = [cos1, side1 * sin1];
+      const [x2, y2] = [cosCut * cos2 - side2 * sinCut * sin2, sinCut * cos2 + side2 * cosCut * sin2];
       const cross = x1 * y2 - y1 * x2;
-      // From station to station, along the first line and along the second to where they meet; behind either is no crossing.
-      const baseX = station2X + distance1Nm;
-      const along1 = (baseX * y2 - station2Y * x2) / cross;
-      const along2 = (baseX * y1 - station2Y * x1) / cross;
+      // How far along either line they meet; behind either station is no crossing.
+      const along1 = (baseX * y2 - baseY * x2) / cross;
+      const along2 = (baseX * y1 - baseY * x1) / cross;
       if (along1 >= 0 && along2 >= 0)
-        farthest = Math.max(farthest, Math.hypot(along1 * x1 - distance1Nm, along1 * y1));
+        farthest2 = Math.max(farthest2, (along1 * x1 - distance1Nm) ** 2 + (along1 * y1) ** 2);
     }
-  // Between stations that lie nearly opposite, each wedge may reach back over the other station, and the fix as far as there.
-  const toward2Deg = degreesOf(Math.atan2(station2Y, station2X + distance1Nm));
-  if (Math.abs(toward2Deg) <= error1Deg) farthest = Math.max(farthest, distance2Nm);
-  const toward1Deg = degreesOf(Math.atan2(-station2Y, -distance1Nm - station2X)) - cutDeg;
-  if (Math.abs(turn180(toward1Deg)) <= error2Deg) farthest = Math.max(farthest, distance1Nm);
-  return farthest;
+  // Between stations that lie nearly opposite, a wedge may reach back over the other station, and the fix as far as there.
+  if (baseX > 0 && -baseY * cos1 <= baseX * sin1) farthest2 = Math.max(farthest2, distance2Nm ** 2);
+  const ahead = -baseX * cosCut - baseY * sinCut;
+  const aside = Math.abs(baseX * sinCut - baseY * cosCut);
+  if (ahead > 0 && aside * cos2 <= ahead * sin2) farthest2 = Math.max(farthest2, distance1Nm ** 2);
+  return Math.sqrt(farthest2);
 }
 
-const degreesOf = (radians: number): number => (radians * 180) / Math.PI;
-const turn180 = (deg: number): number => deg - 360 * Math.round(deg / 360);
+const SIDES = [-1, 1] as const;
 
 /**
  * The error of the fix of two receivers at a place, NM, when each may be out by so much; null where either gives no line: no

@@ -39,12 +39,13 @@ export {
   NO_BIN,
   NO_FIX,
   RECEPTION_EDGE,
+  receptionCode,
   receptionCodeOfCell,
   receptionOfCell,
   TEST_SIGNAL_BIN,
   withFixBand,
 } from "./needle-field-cell.ts";
-export { type FixField, type FixPlaces, fillFixCells } from "./needle-field-fix.ts";
+export { type FixField, type FixPlaces, fillFixCells, fixStations } from "./needle-field-fix.ts";
 export {
   courseShift,
   SHADE_COUNT,
@@ -52,6 +53,7 @@ export {
   type Shade,
   STEPS_EACH_SIDE,
   shadeMeaning,
+  shadeNumber,
   shadeOf,
   shadesForCourse,
   testSignalShade,

@@ -3,9 +3,9 @@
  * allows. It says in bands what `crossFixAt` says at each place.
  */
 
-import { directionBack, type LatLon, type PlaceTable, trueDeg, turnBetween } from "../earth/index.ts";
+import { type LatLon, type PlaceTable, wrap180 } from "../earth/index.ts";
 import { crossFixErrorNm } from "./cross-fix.ts";
-import { type FieldStation, fillCells, type NeedleField } from "./needle-field.ts";
+import { fillCells, type NeedleField } from "./needle-field.ts";
 import { fixBand, withFixBand } from "./needle-field-cell.ts";
 
 export interface FixField {
@@ -15,12 +15,17 @@ export interface FixField {
   readonly allowedErrorDeg: number;
 }
 
-/** The same places twice: in earth-centred metres, and in degrees. */
+/** Places, and how the meridians converge from each station of both receivers to each place. */
 export interface FixPlaces {
   readonly table: PlaceTable;
-  readonly latDeg: Float64Array;
-  readonly lonDeg: Float64Array;
+  /** For every station of the first field, in its order: `convergenceDeg` from it to each place. */
+  readonly convergences1Deg: readonly Float64Array[];
+  readonly convergences2Deg: readonly Float64Array[];
 }
+
+/** The stations whose convergence a fix needs, in order. */
+export const fixStations = ({ stations }: NeedleField): readonly LatLon[] =>
+  stations.map(({ reach }) => reach.onAir.station.position);
 
 /**
  * Writes the cell of every place into `cells`, beginning at `from`: the first receiver's own, and in it the band of the fix.
@@ -37,14 +42,18 @@ export function fillFixCells(
   fillCells(first, places.table, cells, from);
   fillCells(second, places.table, spare, 0);
   for (let place = 0; place < places.table.count; place++) {
-    const station1 = lineStation(first, place);
-    const station2 = lineStation(second, place);
-    if (station1 === null || station2 === null) continue;
-    const here: LatLon = { latDeg: places.latDeg[place] ?? 0, lonDeg: places.lonDeg[place] ?? 0 };
+    const index1 = lineStation(first, place);
+    const index2 = lineStation(second, place);
+    const station1 = first.stations[index1];
+    const station2 = second.stations[index2];
+    if (station1 === undefined || station2 === undefined) continue;
+    // Back from the place to either station, less 180 degrees: as `directionBack`.
+    const back1 = at(station1.azimuthDeg, place) + at(places.convergences1Deg[index1], place);
+    const back2 = at(station2.azimuthDeg, place) + at(places.convergences2Deg[index2], place);
     const errorNm = crossFixErrorNm({
-      distance1Nm: station1.distanceNm[place] ?? 0,
-      distance2Nm: station2.distanceNm[place] ?? 0,
-      cutDeg: Math.abs(turnBetween(backFrom(here, station1, place), backFrom(here, station2, place))),
+      distance1Nm: at(station1.distanceNm, place),
+      distance2Nm: at(station2.distanceNm, place),
+      cutDeg: Math.abs(wrap180(back1 - back2)),
       error1Deg: allowedErrorDeg,
       error2Deg: allowedErrorDeg,
     });
@@ -52,11 +61,10 @@ export function fillFixCells(
   }
 }
 
-/** The station that gives a line of position at a place; a test signal gives none. */
-function lineStation({ stations, bearingFrom }: NeedleField, place: number): FieldStation | null {
-  const station = stations[bearingFrom[place] ?? -1];
-  return station === undefined || station.reach.onAir.station.kind === "VOT" ? null : station;
+/** The station that gives a line of position at a place, by its number; a test signal gives none. */
+function lineStation({ stations, bearingFrom }: NeedleField, place: number): number {
+  const index = bearingFrom[place] ?? -1;
+  return stations[index]?.reach.onAir.station.kind === "VOT" ? -1 : index;
 }
 
-const backFrom = (here: LatLon, { reach, azimuthDeg }: FieldStation, place: number) =>
-  directionBack(reach.onAir.station.position, here, trueDeg(azimuthDeg[place] ?? 0));
+const at = (list: Float64Array | undefined, place: number): number => list?.[place] ?? 0;

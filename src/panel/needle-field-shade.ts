@@ -33,8 +33,12 @@ export function shadeOf({ deviationDeg, flag }: Deviation): number {
   if (flag === "OFF" || deviationDeg === null) return SHADE_OFF;
   const steps = Math.floor((Math.abs(deviationDeg) + NOISE_DEG) / CENTRED_WITHIN_DEG);
   const step = Math.sign(deviationDeg) * Math.min(STEPS_EACH_SIDE, steps);
-  return (flag === "TO" ? STEPS : 0) + STEPS_EACH_SIDE + step;
+  return shadeNumber({ flag, step });
 }
+
+/** The number of a shade. */
+export const shadeNumber = ({ flag, step }: Shade): number =>
+  (flag === "TO" ? STEPS : 0) + STEPS_EACH_SIDE + step;
 
 /** What a shade means; null for `SHADE_OFF`. */
 export function shadeMeaning(shade: number): Shade | null {

@@ -1,0 +1,94 @@
+/** Which needle field the chart wears, if any. Plain data; what a scene no longer has or has covered is not shown. */
+
+import type { StationDeg } from "../../earth/index.ts";
+import { GROUND_CHECK_ERROR_DEG, type ReceiverSettings } from "../../panel/index.ts";
+import { type CoverPart, isCovered, type Scene } from "../../scene/index.ts";
+import { type PlateSubject, stationsOnChannels } from "./plate.ts";
+
+export const FIELD_KINDS = ["needle", "to-from", "reception", "fix"] as const;
+export type FieldKind = (typeof FIELD_KINDS)[number];
+
+/** Null: no field. */
+export type FieldChoice = FieldShown | null;
+export interface FieldShown {
+  readonly kind: FieldKind;
+  /** Whose needle, flag or reception; of a fix the first. */
+  readonly receiver: string;
+  /** The second receiver of a fix; the others leave it alone. */
+  readonly other: string;
+  /** What each bearing of a fix may be out by, degrees. */
+  readonly allowedErrorDeg: number;
+}
+
+/** A choice that the scene can show: names it does not have give way to the ones it has; a fix wants two receivers. */
+export function choiceFor(scene: Scene, choice: FieldChoice): FieldChoice {
+  if (choice === null) return null;
+  const names = scene.receivers.map(({ name }) => name);
+  const receiver = names.includes(choice.receiver) ? choice.receiver : names[0];
+  if (receiver === undefined || (choice.kind === "fix" && names.length < 2)) return null;
+  const others = names.filter((name) => name !== receiver);
+  const other = others.includes(choice.other) ? choice.other : (others[0] ?? receiver);
+  return receiver === choice.receiver && other === choice.other ? choice : { ...choice, receiver, other };
+}
+
+/** A field of this kind, of the receiver attended to. */
+export const newChoice = (kind: FieldKind, receiver: string): FieldShown => ({
+  kind,
+  receiver,
+  other: "",
+  allowedErrorDeg: GROUND_CHECK_ERROR_DEG,
+});
+
+/** What of a receiver each kind of field gives away. */
+const SHOWS: Readonly<Record<FieldKind, readonly CoverPart[]>> = {
+  needle: ["frequency", "ident", "course", "needle", "flag"],
+  "to-from": ["frequency", "ident", "course", "flag"],
+  reception: ["frequency", "ident"],
+  fix: ["frequency", "ident"],
+};
+
+/** What the scene has covered that the field would show, as the cover says it; null when nothing is in the way. */
+export function coverOver({ covers }: Scene, { kind, receiver, other }: FieldShown): string | null {
+  if (isCovered(covers, null, "chart")) return "chart";
+  const readsPanel = kind === "needle" || kind === "to-from";
+  if (readsPanel && isCovered(covers, null, "panel")) return "panel";
+  for (const name of kind === "fix" ? [receiver, other] : [receiver]) {
+    if (covers.includes(name)) return name;
+    for (const part of SHOWS[kind]) if (isCovered(covers, name, part)) return `${name} ${part}`;
+  }
+  return null;
+}
+
+/** The receivers a choice is about, as the scene has them set; null when it has them not. */
+export function receiversOf(
+  scene: Scene,
+  { receiver, other }: FieldShown,
+): { readonly first: ReceiverSettings; readonly second: ReceiverSettings } | null {
+  const first = scene.receivers.find(({ name }) => name === receiver);
+  const second = scene.receivers.find(({ name }) => name === other) ?? first;
+  return first === undefined || second === undefined ? null : { first, second };
+}
+
+/** What a plate for the choice depends on. */
+export function subjectOf(scene: Scene, choice: FieldShown): PlateSubject | null {
+  const receivers = receiversOf(scene, choice);
+  if (receivers === null) return null;
+  const { first, second } = receivers;
+  const isFix = choice.kind === "fix";
+  const channels = isFix ? [first.frequencyMhz, second.frequencyMhz] : [first.frequencyMhz];
+  return {
+    stations: stationsOnChannels(scene.stations, channels),
+    peaks: scene.land?.peaks ?? [],
+    altitudeFt: scene.aircraft.altitudeFt,
+    frequencyMhz: first.frequencyMhz,
+    bearingErrorDeg: first.bearingErrorDeg,
+    fix: isFix ? { frequencyMhz: second.frequencyMhz, allowedErrorDeg: choice.allowedErrorDeg } : null,
+  };
+}
+
+/** What turns a plate into colours, beside the theme: the kind and, where the kind asks, the course. */
+export interface FieldLook {
+  readonly kind: FieldKind;
+  readonly course: StationDeg;
+  readonly bearingErrorDeg: number;
+}

@@ -1,0 +1,19 @@
+/** The state of the needle field on one chart: what is chosen, and what the last full plate turned out to hold. */
+
+import { type Signal, signal } from "@preact/signals";
+import type { FieldReception } from "../../panel/index.ts";
+import type { Scene } from "../../scene/index.ts";
+import { choiceFor, coverOver, type FieldChoice, type FieldShown } from "./field-choice.ts";
+
+export interface FieldState {
+  readonly choice: Signal<FieldChoice>;
+  readonly receptions: Signal<readonly FieldReception[]>;
+}
+
+export const fieldState = (): FieldState => ({ choice: signal(null), receptions: signal([]) });
+
+/** The field that the chart of a scene wears now; null where none is chosen, possible, or free of covers. */
+export function fieldShown(state: FieldState, scene: Scene): FieldShown | null {
+  const choice = choiceFor(scene, state.choice.value);
+  return choice === null || coverOver(scene, choice) !== null ? null : choice;
+}
