@@ -13,6 +13,7 @@ import {
 } from "../../earth/index.ts";
 import type { ReceiverSettings } from "../../panel/index.ts";
 import type { Aircraft, Scene } from "../../scene/index.ts";
+import { actOnCovers, type CoverAction } from "../covers/cover-actions.ts";
 import { actOnReceivers, type ReceiverAction } from "./receiver-actions.ts";
 import { actOnStations, type StationAction } from "./station-actions.ts";
 
@@ -24,12 +25,12 @@ export type SceneAction =
   | { readonly kind: "set-course"; readonly receiver: string; readonly course: StationDeg }
   | { readonly kind: "turn-course"; readonly receiver: string; readonly byDeg: number }
   | { readonly kind: "tune-receiver"; readonly receiver: string; readonly frequencyMhz: number }
-  | { readonly kind: "lift-covers" }
   /** Puts the aircraft where its flight has taken it. */
   | { readonly kind: "fly"; readonly aircraft: Aircraft }
   /** Brings back what a moment of a flight was: the rest of the scene stays, and receivers that came since. */
   | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">)
   | ReceiverAction
+  | CoverAction
   | StationAction;
 
 /** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
@@ -57,8 +58,11 @@ export function act(scene: Scene, action: SceneAction): Scene {
       }));
     case "tune-receiver":
       return withReceiver(scene, action.receiver, () => ({ frequencyMhz: action.frequencyMhz }));
+    case "put-cover":
+    case "lift-cover":
     case "lift-covers":
-      return scene.covers.length === 0 ? scene : { ...scene, covers: [] };
+    case "set-ask":
+      return actOnCovers(scene, action);
     case "fly":
       return action.aircraft === scene.aircraft ? scene : { ...scene, aircraft: action.aircraft };
     case "replay":
