@@ -3,8 +3,10 @@
 import { effect } from "@preact/signals";
 import type { Scene } from "../../scene/index.ts";
 import type { Bench, Opened } from "../state/bench.ts";
+import { demoWorld } from "./demo-world.ts";
 import type { Recent } from "./recent.ts";
-import { type AtHand, workOf } from "./recent-work.ts";
+import type { RecentWork } from "./recent-entry.ts";
+import { linkWork } from "./recent-work.ts";
 import type { SceneSources } from "./scene-source.ts";
 
 /** After this much rest what was changed is kept. */
@@ -14,7 +16,6 @@ export interface FollowParts {
   readonly bench: Bench;
   readonly sources: SceneSources;
   readonly recent: Recent;
-  readonly atHand: () => Promise<AtHand>;
 }
 
 export interface FollowedWork {
@@ -24,26 +25,36 @@ export interface FollowedWork {
 }
 
 /** A person's own scenes are kept from the start, those of the demo once they are changed. */
-export function followWork({ bench, sources, recent, atHand }: FollowParts): FollowedWork {
+export function followWork({ bench, sources, recent }: FollowParts): FollowedWork {
   const ids = new WeakMap<Scene, string>();
-  let demo: AtHand | null = null;
+  let texts: typeof import("./file-work.ts") | null = null;
   let due: Opened | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** Null while what it takes is not loaded yet. */
+  const workNow = ({ name, scene, asOpened }: Opened): RecentWork | null => {
+    const source = sources.of(asOpened);
+    const link = source === null ? linkWork(scene, demoWorld()) : null;
+    return link ?? texts?.textWork(name, scene, source) ?? null;
+  };
   const keep = () => {
     clearTimeout(timer);
-    if (due === null || demo === null) return;
+    if (due === null) return;
     const { asOpened, scene, name } = due;
+    const work = workNow(due);
+    if (work === null) {
+      void load();
+      return;
+    }
     due = null;
     const id = ids.get(asOpened) ?? newId();
     ids.set(asOpened, id);
-    const work = workOf(name, scene, sources.of(asOpened), demo);
     recent.keep({ id, name, title: scene.title, when: new Date().toISOString(), work });
   };
-  const loading = async () => {
-    demo = await atHand();
-    // The rest may be over by now.
-    clearTimeout(timer);
-    if (due !== null) timer = setTimeout(keep, REST_MS);
+  const load = async () => {
+    if (texts !== null) return;
+    // Where it cannot be had the work is not remembered, which costs nothing else.
+    texts = await import("./file-work.ts").catch(() => null);
+    if (texts !== null) keep();
   };
   const unfollow = effect(() => {
     const opened = bench.opened.value;
@@ -53,7 +64,8 @@ export function followWork({ bench, sources, recent, atHand }: FollowParts): Fol
     due = opened;
     clearTimeout(timer);
     timer = setTimeout(keep, REST_MS);
-    if (demo === null) void loading();
+    // A scene out of a file needs its text to be remembered; a page that goes away waits for nothing.
+    if (sources.of(opened.asOpened) !== null) void load();
   });
   // A page that goes away gets no more turns: what is due is kept at once.
   addEventListener("pagehide", keep);

@@ -49,7 +49,9 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 
 const isEntry = (value: unknown): value is RecentEntry =>
   isRecord(value) &&
-  ["id", "name", "title", "when"].every((key) => typeof value[key] === "string") &&
+  ["name", "title", "when"].every((key) => typeof value[key] === "string") &&
+  // It begins ids of pictures.
+  /^[\w-]{1,60}$/.test(String(value.id)) &&
   !Number.isNaN(Date.parse(String(value.when))) &&
   isWork(value.work);
 

@@ -6,18 +6,14 @@ import type { Bench } from "../state/bench.ts";
 import { sceneFileName } from "./file-name.ts";
 import { pickFiles } from "./file-system.ts";
 import type { GivenFile } from "./given-files.ts";
-import { type GivenRead, readGiven } from "./read-given.ts";
+import type { GivenRead } from "./read-given.ts";
 import type { RecentEntry } from "./recent-entry.ts";
-import { type AtHand, sceneOf } from "./recent-work.ts";
 import { saveFile } from "./save-file.ts";
-import { savedText } from "./saved-text.ts";
 import type { SceneSources } from "./scene-source.ts";
 
 export interface SceneDeskParts {
   readonly bench: Bench;
   readonly sources: SceneSources;
-  /** The demo, loaded when first needed. */
-  readonly atHand: () => Promise<AtHand>;
   /** Shows what is wrong with a file; null takes an older such notice away. */
   readonly showFault: (notice: Notice | null) => void;
   readonly said: Said;
@@ -38,11 +34,10 @@ export interface SceneDesk {
   readonly save: () => Promise<void>;
 }
 
-/** Today where the person is: stands in where a scene has no date. */
-const today = (): string => new Date().toISOString().slice(0, 10);
+const fileWork = () => import("./file-work.ts");
 
 export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
-  const { bench, sources, atHand, showFault, said } = parts;
+  const { bench, sources, showFault, said } = parts;
   const put = (read: GivenRead): boolean => {
     if (!read.ok) {
       showFault(read);
@@ -61,22 +56,24 @@ export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
     return true;
   };
   const take = async (given: readonly GivenFile[]) => {
-    const { files } = await atHand();
-    const read = await readGiven(given, { atHand: files, today: today() });
+    const { readFiles } = await fileWork();
+    const read = await readFiles(given);
     if (read !== null) put(read);
   };
   return {
     take,
     pick: async () => take(await pickFiles()),
     resume: async (entry) => {
-      const opened = put(sceneOf(entry, await atHand(), today()));
+      const { readRecent } = await fileWork();
+      const opened = put(readRecent(entry));
       if (opened) parts.onResumed?.(entry.id);
       return opened;
     },
     save: async () => {
       const { asOpened, scene, name } = bench.opened.value;
       const source = sources.of(asOpened);
-      const saved = savedText(scene, source, (await atHand()).files);
+      const { sceneText } = await fileWork();
+      const saved = sceneText(scene, source);
       if (!saved.ok) {
         said.say(`not saved: ${saved.lines.join("; ")}`);
         return;

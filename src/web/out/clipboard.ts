@@ -1,14 +1,4 @@
-/** Text and pictures to the clipboard, where the browser lets a page do so. */
-
-/** Resolves to whether it is there now. */
-export async function copyText(text: string): Promise<boolean> {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
+/** Pictures to the clipboard, where the browser lets a page do so. */
 
 export const canCopyPictures = (): boolean =>
   typeof ClipboardItem !== "undefined" && typeof navigator.clipboard?.write === "function";

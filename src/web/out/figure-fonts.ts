@@ -1,43 +1,44 @@
-/** The fonts of every picture, fetched when a picture is made: the very files that the page itself is set in. */
+/** The fonts of every picture, fetched when a picture is made. */
 
+import wordsWoff from "@fontsource/b612/files/b612-latin-400-normal.woff?url";
 import words from "@fontsource/b612/files/b612-latin-400-normal.woff2?url";
+import wordsBoldWoff from "@fontsource/b612/files/b612-latin-700-normal.woff?url";
 import wordsBold from "@fontsource/b612/files/b612-latin-700-normal.woff2?url";
+import monoWoff from "@fontsource/b612-mono/files/b612-mono-latin-400-normal.woff?url";
 import mono from "@fontsource/b612-mono/files/b612-mono-latin-400-normal.woff2?url";
+import monoBoldWoff from "@fontsource/b612-mono/files/b612-mono-latin-700-normal.woff?url";
 import monoBold from "@fontsource/b612-mono/files/b612-mono-latin-700-normal.woff2?url";
 import { type EmbeddedFont, fontFaceCss } from "../../draw/index.ts";
 
+/** A font's file. */
 export interface PictureFont extends Pick<EmbeddedFont, "family" | "weight"> {
-  readonly woff2: Uint8Array<ArrayBuffer>;
+  readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
 const FILES = [
-  { family: "B612", weight: 400, url: words },
-  { family: "B612", weight: 700, url: wordsBold },
-  { family: "B612 Mono", weight: 400, url: mono },
-  { family: "B612 Mono", weight: 700, url: monoBold },
+  { family: "B612", weight: 400, woff: wordsWoff, woff2: words },
+  { family: "B612", weight: 700, woff: wordsBoldWoff, woff2: wordsBold },
+  { family: "B612 Mono", weight: 400, woff: monoWoff, woff2: mono },
+  { family: "B612 Mono", weight: 700, woff: monoBoldWoff, woff2: monoBold },
 ] as const;
 
-let fetched: Promise<readonly PictureFont[]> | null = null;
+/** For a page of letters: WOFF 1, whose letters lie there one by one to be taken out. Rejects with an Error when one cannot be had. */
+export const pageFontFiles = (): Promise<readonly PictureFont[]> => fetched("woff");
 
-/** The fonts' files, fetched once. Rejects with an Error when one cannot be had; the next call tries again. */
-export function pictureFonts(): Promise<readonly PictureFont[]> {
-  fetched ??= Promise.all(
-    FILES.map(async ({ family, weight, url }) => {
-      const answer = await fetch(url);
+const fetched = (form: "woff" | "woff2"): Promise<readonly PictureFont[]> =>
+  Promise.all(
+    FILES.map(async ({ family, weight, ...files }) => {
+      // Kept by the browser: their names carry their contents' hash.
+      const answer = await fetch(files[form]);
       if (!answer.ok) throw new Error(`the font ${family} cannot be fetched (${answer.status})`);
-      return { family, weight, woff2: new Uint8Array(await answer.arrayBuffer()) };
+      return { family, weight, bytes: new Uint8Array(await answer.arrayBuffer()) };
     }),
-  ).catch((error: unknown) => {
-    fetched = null;
-    throw error;
-  });
-  return fetched;
-}
+  );
 
-/** Rules that carry the fonts inside a picture, so that it looks the same wherever it is opened. */
+/** Rules that carry the fonts inside a picture, so that it looks the same wherever it is opened: those the page itself is set in. */
 export async function embeddedFontCss(): Promise<string> {
-  const fonts = await pictureFonts();
-  return fontFaceCss(fonts.map(({ woff2, ...font }) => ({ ...font, woff2Base64: base64(woff2) })));
+  const fonts = await fetched("woff2");
+  return fontFaceCss(fonts.map(({ bytes, ...font }) => ({ ...font, woff2Base64: base64(bytes) })));
 }
 
 /** In pieces, since a call takes only so many arguments. */

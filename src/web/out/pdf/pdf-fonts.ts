@@ -13,9 +13,9 @@ export interface PageFonts {
 
 export function pageFonts(fonts: readonly PictureFont[]): PageFonts {
   const opened = new Map<string, Font>();
-  for (const { family, weight, woff2 } of fonts) {
+  for (const { family, weight, bytes } of fonts) {
     // The types speak of Node's buffer; any bytes will do.
-    const font = create(woff2 as Buffer);
+    const font = create(bytes as Buffer);
     if ("layout" in font) opened.set(`${family} ${weight}`, font);
   }
   return {

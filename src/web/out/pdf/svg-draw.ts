@@ -117,12 +117,14 @@ function outline(doc: PDFKit.PDFDocument, shape: Element): void {
 
 function paint(page: Page, shape: Element, style: SvgStyle): void {
   const { doc } = page;
+  const isStroked = style.stroke !== "none" && style.strokeWidth > 0;
+  if (isStroked && style.strokeFirst) stroke(doc, shape, style);
   if (style.fill.startsWith("url(")) hatch(page, shape, style.fill);
   else if (style.fill !== "none" && shape.tagName !== "line") {
     outline(doc, shape);
     doc.fillColor(style.fill, style.fillOpacity).fill(style.evenOdd ? "even-odd" : "non-zero");
   }
-  if (style.stroke !== "none" && style.strokeWidth > 0) stroke(doc, shape, style);
+  if (isStroked && !style.strokeFirst) stroke(doc, shape, style);
 }
 
 function stroke(doc: PDFKit.PDFDocument, shape: Element, style: SvgStyle): void {

@@ -22,7 +22,7 @@ export interface SvgStyle {
   readonly bold: boolean;
   readonly anchor: "start" | "middle" | "end";
   readonly letterSpacingPx: number;
-  /** Whether a text's outline lies under its letters, as a halo. */
+  /** Whether the outline lies under the fill, as a halo. */
   readonly strokeFirst: boolean;
 }
 

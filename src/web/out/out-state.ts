@@ -1,0 +1,39 @@
+/** All that a bench needs to let scenes in and out: where they came from, recent work, what went wrong, and the line that tells. */
+
+import { type Signal, signal } from "@preact/signals";
+import { followWork } from "../files/follow-work.ts";
+import { createRecent, type Recent } from "../files/recent.ts";
+import { createSceneDesk, type SceneDesk } from "../files/scene-desk.ts";
+import { createSources, type SceneSources } from "../files/scene-source.ts";
+import type { Notice } from "../frame/fault-notice.tsx";
+import type { Bench } from "../state/bench.ts";
+import { createSaid, type Said } from "./said.ts";
+
+export interface OutState {
+  readonly sources: SceneSources;
+  readonly recent: Recent;
+  readonly said: Said;
+  readonly desk: SceneDesk;
+  /** What is wrong with the file that was opened last; null when nothing. */
+  readonly notice: Signal<Notice | null>;
+}
+
+/** One for the life of the page. `onOpened` is called when a scene was opened from a file or from recent work. */
+export function createOut(bench: Bench, { onOpened }: { readonly onOpened?: () => void } = {}): OutState {
+  const sources = createSources();
+  const recent = createRecent();
+  const said = createSaid();
+  const notice = signal<Notice | null>(null);
+  const followed = followWork({ bench, sources, recent });
+  const desk = createSceneDesk({
+    bench,
+    sources,
+    said,
+    showFault: (next) => {
+      notice.value = next;
+    },
+    onOpened: () => onOpened?.(),
+    onResumed: followed.goesOnAs,
+  });
+  return { sources, recent, said, desk, notice };
+}

@@ -1,0 +1,46 @@
+/** The ways out of the bench and into it, over the whole page: the menu, dropped files, the keys, the line that tells. */
+
+import type { JSX } from "preact";
+import type { ChartView, Theme } from "../../draw/index.ts";
+import type { View } from "../../scene/index.ts";
+import { DropPlace } from "../files/drop-place.tsx";
+import { useFileKeys } from "../files/file-keys.ts";
+import type { Bench } from "../state/bench.ts";
+import type { OutState } from "./out-state.ts";
+import { SaidLine } from "./said-line.tsx";
+import { ShareMenu } from "./share-menu.tsx";
+import type { Shown } from "./shown.ts";
+
+export interface OutProps {
+  readonly bench: Bench;
+  readonly out: OutState;
+  readonly theme: Theme;
+  /** The views on the screen now. */
+  readonly views: () => readonly View[];
+  /** The piece of the chart that a hand chose; null while it fits the scene by itself. */
+  readonly chartView: () => ChartView | null;
+  /** How often the menu was asked for; each time it opens. */
+  readonly asked: number;
+}
+
+export function Out({ bench, out, theme, views, chartView, asked }: OutProps): JSX.Element {
+  const { desk, said } = out;
+  const shown = (): Shown => ({
+    situation: bench.situation.value,
+    views: views(),
+    theme,
+    receiver: bench.attended.value,
+    chartView: chartView(),
+  });
+  const print = () => {
+    void import("./print-sheet.ts").then(({ printSheet }) => printSheet(shown()));
+  };
+  useFileKeys({ save: () => void desk.save(), open: () => void desk.pick(), print });
+  return (
+    <>
+      <ShareMenu bench={bench} desk={desk} said={said} asked={asked} shown={shown} />
+      <DropPlace onDropped={desk.take} />
+      <SaidLine said={said} />
+    </>
+  );
+}
