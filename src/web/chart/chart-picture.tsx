@@ -19,6 +19,8 @@ import {
   type Lit,
   layOutLines,
   type Theme,
+  Trail,
+  type TrailPoint,
 } from "../../draw/index.ts";
 import { isCovered, type Situation } from "../../scene/index.ts";
 import type { ChartSize } from "./chart-window.ts";
@@ -29,24 +31,29 @@ export interface ChartPictureProps {
   readonly view: ChartView;
   readonly size: ChartSize;
   readonly theme: Theme;
+  readonly typeScale: number;
   readonly lit: Lit | null;
   /** Whose lines are drawn in full. */
   readonly receiver: string;
+  /** Where the aircraft has flown. */
+  readonly trail: readonly TrailPoint[];
 }
 
 const ID_PREFIX = "chart";
 
 export function ChartPicture(props: ChartPictureProps): JSX.Element {
-  const { situation, view, size, theme } = props;
+  const { situation, view, size, theme, typeScale } = props;
   if (!isCovered(situation.scene.covers, null, "chart")) return <OpenChart {...props} />;
-  return <Chart situation={situation} view={view} {...size} theme={theme} idPrefix={ID_PREFIX} />;
+  const sheet = { view, ...size, theme, typeScale, idPrefix: ID_PREFIX };
+  return <Chart situation={situation} {...sheet} />;
 }
 
-function OpenChart({ situation, view, size, theme, lit, receiver }: ChartPictureProps): JSX.Element {
+function OpenChart(props: ChartPictureProps): JSX.Element {
+  const { situation, view, size, theme, typeScale, lit, receiver, trail } = props;
   const { widthPx, heightPx } = size;
   const frame = useMemo(
-    () => chartFrame({ view, widthPx, heightPx, theme, idPrefix: ID_PREFIX }),
-    [view, widthPx, heightPx, theme],
+    () => chartFrame({ view, widthPx, heightPx, theme, typeScale, idPrefix: ID_PREFIX }),
+    [view, widthPx, heightPx, theme, typeScale],
   );
   const ground = useHeldGround(frame, situation, receiver);
   const { land, wind } = situation.scene;
@@ -78,6 +85,17 @@ function OpenChart({ situation, view, size, theme, lit, receiver }: ChartPicture
       <desc id={`${ID_PREFIX}-desc`}>{chartDescription(situation)}</desc>
       {groundPicture}
       <ChartLines {...moving} />
+      {trail.length < 2 ? null : (
+        <g clip-path={`url(#${ID_PREFIX}-window)`}>
+          <Trail
+            points={trail}
+            projection={frame.projection}
+            theme={theme}
+            covers={situation.scene.covers}
+            typeScale={typeScale}
+          />
+        </g>
+      )}
       {stationsPicture}
       <ChartAircraft {...moving} />
       {furniturePicture}

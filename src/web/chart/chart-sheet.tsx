@@ -3,126 +3,98 @@
  * While nobody moved the view it frames the scene as it was opened.
  */
 
+import type { ReadonlySignal } from "@preact/signals";
 import type { ComponentChildren, JSX } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { type ChartView, fitView, type Theme } from "../../draw/index.ts";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import { type ChartView, fitView, type Theme, type TrailPoint } from "../../draw/index.ts";
 import { isCovered } from "../../scene/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
-import { FirstMinuteSlip } from "../frame/first-minute-slip.tsx";
-import type { Bench, Opened } from "../state/bench.ts";
-import type { FirstMinute } from "../state/first-minute.ts";
+import type { Bench } from "../state/bench.ts";
 import { AircraftHands } from "./aircraft-hands.tsx";
+import type { ChartHold } from "./chart-hold.ts";
 import { ChartPicture } from "./chart-picture.tsx";
-import { type ChartSize, panned, projectionOf, zoomed } from "./chart-window.ts";
+import { ZOOM_STEP } from "./chart-tools.tsx";
+import { type ChartSize, panned, projectionOf } from "./chart-window.ts";
 import { listenToGround } from "./ground-gestures.ts";
 
 export interface ChartSheetProps {
   readonly bench: Bench;
+  readonly hold: ChartHold;
   readonly theme: Theme;
-  readonly firstMinute: FirstMinute;
+  /** 1 on a screen, up to 2 when projecting. */
+  readonly typeScale: number;
+  /** Where the aircraft has flown. */
+  readonly trail: ReadonlySignal<readonly TrailPoint[]>;
+  readonly onMoved: () => void;
+  /** Laid over the chart. */
   readonly children: ComponentChildren;
 }
 
-/** A view chosen by hand, and the opened scene it was chosen for. */
-interface HandView {
-  readonly of: Opened["asOpened"];
-  readonly view: ChartView;
-}
-
-const ZOOM_STEP = 1.4;
 const PAN_STEP_PX = 60;
 
-export function ChartSheet({ bench, theme, firstMinute, children }: ChartSheetProps): JSX.Element {
+export function ChartSheet(props: ChartSheetProps): JSX.Element {
+  const { bench, hold, theme, typeScale, trail, onMoved, children } = props;
   const ground = useRef<HTMLDivElement>(null);
   const size = useElementSize(ground);
-  const { asOpened } = bench.opened.value;
-  const [chosen, setChosen] = useState<HandView | null>(null);
   const toFrame = bench.situationAsOpened.value;
   const fitted = useMemo(
-    () => (size === null ? null : fitView(toFrame, size.widthPx, size.heightPx)),
-    [toFrame, size],
+    () => (size === null ? null : fitView(toFrame, size.widthPx, size.heightPx, typeScale)),
+    [toFrame, size, typeScale],
   );
-  const view = chosen?.of === asOpened ? chosen.view : fitted;
-
-  // The gestures read what stands now, and write ahead of the next drawing: two wheel notches in a frame both count.
-  const now = useRef<{ view: ChartView; size: ChartSize } | null>(null);
-  now.current = view === null || size === null ? null : { view, size };
-  const move = (next: ChartView) => {
-    if (now.current !== null) now.current = { ...now.current, view: next };
-    setChosen({ of: bench.opened.value.asOpened, view: next });
-  };
-  const ready = now.current !== null;
+  const view = hold.chosen.value ?? fitted;
+  hold.now.current = view === null || size === null ? null : { view, size };
+  const ready = hold.now.current !== null;
   useEffect(() => {
     if (!ready || ground.current === null) return;
     return listenToGround(ground.current, {
       read: () => {
-        if (now.current === null) throw new Error("the chart has no view yet");
-        return now.current;
+        if (hold.now.current === null) throw new Error("the chart has no view yet");
+        return hold.now.current;
       },
-      move,
+      move: hold.move,
     });
-  }, [ready]);
+  }, [ready, hold]);
 
-  const zoom = (factor: number) => {
-    if (now.current === null) return;
-    const { view: from, size: on } = now.current;
-    move(zoomed(from, on, factor, { x: on.widthPx / 2, y: on.heightPx / 2 }));
-  };
-  const frameAll = () => setChosen(null);
   const onKey = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || now.current === null) return;
+    if (event.ctrlKey || event.metaKey || hold.now.current === null) return;
     const pan = PAN_KEYS[event.key];
     if (pan !== undefined && event.target === ground.current) {
-      const { view: from, size: on } = now.current;
+      const { view: from, size: on } = hold.now.current;
       const middle = { x: on.widthPx / 2, y: on.heightPx / 2 };
       const to = { x: middle.x + pan.x * PAN_STEP_PX, y: middle.y + pan.y * PAN_STEP_PX };
-      move(panned(from, on, middle, to));
-    } else if (event.key === "+" || event.key === "=") zoom(ZOOM_STEP);
-    else if (event.key === "-") zoom(1 / ZOOM_STEP);
-    else if (event.key === "0") frameAll();
+      hold.move(panned(from, on, middle, to));
+    } else if (event.key === "+" || event.key === "=") hold.zoom(ZOOM_STEP);
+    else if (event.key === "-") hold.zoom(1 / ZOOM_STEP);
+    else if (event.key === "0") hold.fit();
     else return;
     event.preventDefault();
   };
   return (
-    <div class="chart-column">
-      <section class="sheet chart-sheet" aria-label="Chart">
-        <div
-          ref={ground}
-          class="chart-ground"
-          role="application"
-          // biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys pan the chart, so it must take the focus
-          tabIndex={0}
-          aria-label="Chart ground: arrow keys pan, plus and minus zoom, 0 shows the whole scene"
-          onKeyDown={onKey}
-        >
-          {view === null || size === null ? null : (
-            <Pictured
-              bench={bench}
-              theme={theme}
-              view={view}
-              size={size}
-              paper={() => ground.current?.getBoundingClientRect() ?? null}
-              onMoved={() => firstMinute.tick("drag")}
-            />
-          )}
-        </div>
-        {children}
-      </section>
-      <div class="chart-foot">
-        <FirstMinuteSlip firstMinute={firstMinute} />
-        <div class="chart-tools">
-          <button type="button" aria-label="Nearer" title="Nearer" onClick={() => zoom(ZOOM_STEP)}>
-            +
-          </button>
-          <button type="button" aria-label="Farther" title="Farther" onClick={() => zoom(1 / ZOOM_STEP)}>
-            −
-          </button>
-          <button type="button" title="Show the whole scene" onClick={frameAll}>
-            Fit
-          </button>
-        </div>
+    <section class="sheet chart-sheet" aria-label="Chart">
+      <div
+        ref={ground}
+        class="chart-ground"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys pan the chart, so it must take the focus
+        tabIndex={0}
+        aria-label="Chart ground: arrow keys pan, plus and minus zoom, 0 shows the whole scene"
+        onKeyDown={onKey}
+      >
+        {view === null || size === null ? null : (
+          <Pictured
+            bench={bench}
+            theme={theme}
+            typeScale={typeScale}
+            view={view}
+            size={size}
+            trail={trail}
+            paper={() => ground.current?.getBoundingClientRect() ?? null}
+            onMoved={onMoved}
+          />
+        )}
       </div>
-    </div>
+      {children}
+    </section>
   );
 }
 
@@ -136,14 +108,17 @@ const PAN_KEYS: Readonly<Record<string, { readonly x: number; readonly y: number
 interface PicturedProps {
   readonly bench: Bench;
   readonly theme: Theme;
+  readonly typeScale: number;
   readonly view: ChartView;
   readonly size: ChartSize;
+  readonly trail: ReadonlySignal<readonly TrailPoint[]>;
   readonly paper: () => DOMRect | null;
   readonly onMoved: () => void;
 }
 
 /** The picture with the hands on it. */
-function Pictured({ bench, theme, view, size, paper, onMoved }: PicturedProps): JSX.Element {
+function Pictured(props: PicturedProps): JSX.Element {
+  const { bench, theme, typeScale, view, size, trail, paper, onMoved } = props;
   const situation = bench.situation.value;
   const projection = useMemo(() => projectionOf(view, size), [view, size]);
   const { covers } = situation.scene;
@@ -155,14 +130,17 @@ function Pictured({ bench, theme, view, size, paper, onMoved }: PicturedProps): 
         view={view}
         size={size}
         theme={theme}
+        typeScale={typeScale}
         lit={bench.lit.value}
         receiver={bench.attended.value}
+        trail={trail.value}
       />
       {handsOff ? null : (
         <AircraftHands
           bench={bench}
           situation={situation}
           projection={projection}
+          typeScale={typeScale}
           paper={paper}
           onMoved={onMoved}
         />
