@@ -8,6 +8,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "unit",
+          setupFiles: ["test/pinned-chance.ts"],
           include: ["src/**/*.test.{ts,tsx}", "test/**/*.test.{ts,tsx}"],
           exclude: ["test/browser/**"],
           testTimeout: 60_000,

@@ -25,7 +25,7 @@ export function readLatLon(text: string): CoordinatesRead {
   const plain = plainMarks(text);
   if (plain === "") return no(text, `the position is empty; ${EXAMPLES}`);
   if (/[A-Z]/.test(plain.replace(/[NSEW]/g, "")))
-    return no(text, `"${text.trim()}" is not a position; ${EXAMPLES}`);
+    return no(text, `"${cited(text)}" is not a position; ${EXAMPLES}`);
   const letters = plain.match(/[NSEW]/g) ?? [];
   if (letters.length === 0) return readDecimals(text, plain);
   const named = letters.join("");
@@ -70,7 +70,7 @@ const plainMarks = (text: string): string =>
 
 function readDecimals(text: string, plain: string): CoordinatesRead {
   const parts = /^([+-]?\d+(?:\.\d+)?) ?°?(?: ?[,;] ?| )([+-]?\d+(?:\.\d+)?) ?°?$/.exec(plain);
-  if (!parts) return no(text, `"${text.trim()}" is not a position; ${EXAMPLES}`);
+  if (!parts) return no(text, `"${cited(text)}" is not a position; ${EXAMPLES}`);
   const [, lat = "", lon = ""] = parts;
   return inRange({ value: Number(lat), text: lat }, { value: Number(lon), text: lon });
 }
@@ -137,3 +137,6 @@ function inRange(lat: Omit<Angle, "ok">, lon: Omit<Angle, "ok">): CoordinatesRea
 }
 
 const no = (part: string, reason: string) => ({ ok: false as const, reason, part });
+
+/** What was written, fit to stand in a sentence: control characters would break its line. */
+const cited = (text: string): string => text.replace(/\p{C}/gu, " ").trim();
