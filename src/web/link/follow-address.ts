@@ -18,6 +18,8 @@ export interface AddressParts {
   readonly home: Opened["asOpened"];
   /** The piece of the chart shown, where a hand chose it. */
   readonly view?: () => LinkView | null;
+  /** Whether something else than the bench fills the page, with a mark of its own. */
+  readonly isAway?: () => boolean;
   /** A person has put another mark into the address of the open page. */
   readonly onAsked: (asked: Asked) => void;
 }
@@ -43,6 +45,7 @@ export function followAddress(parts: AddressParts): () => void {
   const write = () => {
     clearTimeout(timer);
     timer = undefined;
+    if (parts.isAway?.() === true) return;
     const mark = markFor(bench.opened.value, { home, hash: location.hash, link: () => presentLink(parts) });
     if (location.hash === mark) return;
     history.replaceState(history.state, "", location.pathname + location.search + mark);
@@ -51,6 +54,7 @@ export function followAddress(parts: AddressParts): () => void {
   const unfollow = effect(() => {
     const { scene, asOpened } = bench.opened.value;
     parts.view?.();
+    parts.isAway?.();
     // A scene just opened is named at once; one that is being changed waits for its turn.
     if (scene === asOpened) write();
     else timer ??= setTimeout(write, WRITE_EVERY_MS);
@@ -59,7 +63,8 @@ export function followAddress(parts: AddressParts): () => void {
     if (timer !== undefined) write();
   };
   const onHash = () => {
-    if (location.hash === written) return;
+    // Back from elsewhere to the bench as it stands is no wish for another scene.
+    if (location.hash === written || parts.isAway?.() === true) return;
     written = location.hash;
     onAsked(askedNow());
   };
