@@ -28,7 +28,7 @@ export function openOver(given: ReadonlyMap<string, string>, atHand: ReadonlyMap
       const text = found === null ? undefined : files.get(found);
       if (found !== null && text !== undefined) return { path: found, text };
     }
-    return { failure: `it was not given together with this file; open both at once` };
+    return { failure: "it was not given together with this file, so pick or drop both at once" };
   };
 }
 

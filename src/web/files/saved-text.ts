@@ -71,7 +71,8 @@ function inPlace(scene: Scene, source: SceneSource, atHand: ReadonlyMap<string, 
   }
   if (!again.ok) return { ok: false, lines: again.faults.map(faultLine) };
   // And where a station moved that a place is counted from.
-  const last = editScene(text, editsBetween(again.scene, scene), { path });
+  const edits = [...orderEdits(again.scene, scene), ...editsBetween(again.scene, scene)];
+  const last = editScene(text, edits, { path });
   if (!last.ok) return { ok: false, lines: last.faults.map(faultLine) };
   return { ok: true, text: last.text, notes: notesOn(scene.stations, source.files, stations) };
 }
@@ -83,6 +84,16 @@ const plainEdits = (scene: Scene): readonly SceneEdit[] => [
     ({ name, frequencyMhz }): SceneEdit => ({ kind: "receiver", name, change: { frequencyMhz } }),
   ),
 ];
+
+/** The receivers in their order on the panel: from the first that stands elsewhere they are taken out and written again. */
+function orderEdits(read: Scene, scene: Scene): readonly SceneEdit[] {
+  const from = scene.receivers.findIndex(({ name }, index) => read.receivers[index]?.name !== name);
+  if (from < 0) return [];
+  return [
+    ...read.receivers.slice(from).map(({ name }): SceneEdit => ({ kind: "remove-receiver", name })),
+    ...scene.receivers.slice(from).map((receiver): SceneEdit => ({ kind: "add-receiver", receiver })),
+  ];
+}
 
 interface Taken {
   readonly takenIn: readonly string[];
