@@ -119,42 +119,51 @@ function paint(page: Page, shape: Element, style: SvgStyle): void {
   const { doc } = page;
   const isStroked = style.stroke !== "none" && style.strokeWidth > 0;
   if (isStroked && style.strokeFirst) stroke(doc, shape, style);
-  if (style.fill.startsWith("url(")) hatch(page, shape, style.fill);
+  if (style.fill.startsWith("url(")) hatch(page, shape, style);
   else if (style.fill !== "none" && shape.tagName !== "line") {
     outline(doc, shape);
-    doc.fillColor(style.fill, style.fillOpacity).fill(style.evenOdd ? "even-odd" : "non-zero");
+    doc.fillColor(style.fill, style.opacity * style.fillOpacity).fill(ruleOf(style));
   }
   if (isStroked && !style.strokeFirst) stroke(doc, shape, style);
 }
 
+const ruleOf = ({ evenOdd }: SvgStyle): PDFKit.Mixins.RuleValue => (evenOdd ? "even-odd" : "non-zero");
+
 function stroke(doc: PDFKit.PDFDocument, shape: Element, style: SvgStyle): void {
   outline(doc, shape);
   doc.lineWidth(style.strokeWidth).lineCap(style.lineCap).lineJoin(style.lineJoin);
-  doc.strokeColor(style.stroke, style.strokeOpacity);
+  doc.strokeColor(style.stroke, style.opacity * style.strokeOpacity);
   // An odd number of lengths is gone through twice (SVG 1.1, 11.4); PDF counts the same way.
   if (style.dashes.some((length) => length > 0)) doc.addContent(`[${style.dashes.join(" ")}] 0 d`);
   doc.stroke();
 }
 
 /** A fill of parallel lines, drawn as lines: a repeated tile would show its seams. */
-function hatch(page: Page, shape: Element, reference: string): void {
+function hatch(page: Page, shape: Element, filled: SvgStyle): void {
   const { doc, acrossPx } = page;
+  const reference = filled.fill;
   const tile = named(page, reference, "pattern");
   const line = tile.children.length === 1 ? tile.children[0] : undefined;
   const [, x = "", end = ""] = /^M(\S+) 0V(\S+)$/.exec(line?.getAttribute("d") ?? "") ?? [];
   if (line === undefined || end !== tile.getAttribute("height"))
     throw new RangeError(`a page shows no pattern but one upright line, and ${reference} is another`);
   const stepPx = numberIn(tile, "width");
-  const style = styleOf(line, styleOf(tile, FIRST_STYLE));
+  const style = styleOf(line, {
+    ...styleOf(tile, FIRST_STYLE),
+    opacity: filled.opacity * filled.fillOpacity,
+  });
   doc.save();
   outline(doc, shape);
-  doc.clip();
+  doc.clip(ruleOf(filled));
   transform(doc, tile.getAttribute("patternTransform"));
   const count = Math.ceil(acrossPx / stepPx);
   for (let index = -count; index <= count; index++) {
     const lineX = index * stepPx + Number(x);
     doc.moveTo(lineX, -acrossPx).lineTo(lineX, acrossPx);
   }
-  doc.lineWidth(style.strokeWidth).strokeColor(style.stroke, style.strokeOpacity).stroke();
+  doc
+    .lineWidth(style.strokeWidth)
+    .strokeColor(style.stroke, style.opacity * style.strokeOpacity)
+    .stroke();
   doc.restore();
 }

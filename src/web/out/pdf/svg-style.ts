@@ -6,6 +6,8 @@
 export interface SvgStyle {
   /** A colour, `none`, or `url(#id)` of a hatch. */
   readonly fill: string;
+  /** Of the element and all it stands in: a group's is given to each of its parts, so that they shine through one another. */
+  readonly opacity: number;
   readonly fillOpacity: number;
   readonly evenOdd: boolean;
   /** A colour or `none`. */
@@ -34,6 +36,7 @@ const ANCHORS = ["start", "middle", "end"] as const;
 
 export const FIRST_STYLE: SvgStyle = {
   fill: "#000000",
+  opacity: 1,
   fillOpacity: 1,
   evenOdd: false,
   stroke: "none",
@@ -70,10 +73,11 @@ const word = <W extends string>(text: string, words: readonly W[]): W => {
   return found;
 };
 
-type Change = (text: string) => Partial<SvgStyle>;
+type Change = (text: string, inherited: SvgStyle) => Partial<SvgStyle>;
 
 const CHANGES: Readonly<Record<string, Change>> = {
   fill: (fill) => ({ fill }),
+  opacity: (text, inherited) => ({ opacity: inherited.opacity * number(text) }),
   "fill-opacity": (text) => ({ fillOpacity: number(text) }),
   "fill-rule": (text) => ({ evenOdd: word(text, ["nonzero", "evenodd"]) === "evenodd" }),
   stroke: (stroke) => ({ stroke }),
@@ -99,7 +103,7 @@ export function styleOf(element: Element, inherited: SvgStyle): SvgStyle {
   let style = inherited;
   for (const { name, value } of element.attributes) {
     const change = Object.hasOwn(CHANGES, name) ? CHANGES[name] : undefined;
-    if (change !== undefined) style = { ...style, ...change(value) };
+    if (change !== undefined) style = { ...style, ...change(value, inherited) };
     else if (!READ_ELSEWHERE.test(name))
       throw new RangeError(`a page has no counterpart of ${name}="${value}" on <${element.tagName}>`);
   }

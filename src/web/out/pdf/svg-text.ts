@@ -29,7 +29,7 @@ export function drawText(doc: PDFKit.PDFDocument, fonts: PageFonts, element: Ele
     doc
       .font(run.font as unknown as PDFKit.Mixins.PDFFontSource)
       .fontSize(run.style.fontSizePx)
-      .fillColor(run.style.fill, run.style.fillOpacity)
+      .fillColor(run.style.fill, run.style.opacity * run.style.fillOpacity)
       .text(run.text, x + run.offsetPx, y, {
         lineBreak: false,
         baseline: "alphabetic",
@@ -86,7 +86,7 @@ function drawHalo(doc: PDFKit.PDFDocument, { text, font, style }: Run, x: number
     .lineWidth(style.strokeWidth)
     .lineJoin(style.lineJoin)
     .lineCap("round")
-    .strokeColor(style.stroke, style.strokeOpacity);
+    .strokeColor(style.stroke, style.opacity * style.strokeOpacity);
   let penX = x;
   glyphs.forEach((glyph, index) => {
     const position = positions[index];
