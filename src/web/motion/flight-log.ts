@@ -30,6 +30,9 @@ const SAME_PLACE_NM = 1 / 1852;
 export const samePlace = (one: Aircraft, other: Aircraft): boolean =>
   one.position === other.position || geodesicDistanceNm(one.position, other.position) < SAME_PLACE_NM;
 
+/** So that the seconds of a flight stay whole, however many frames they are added up from. */
+export const inMicroseconds = (timeS: number): number => Math.round(timeS * 1e6) / 1e6;
+
 /** In the order of time. */
 export type FlightLog = readonly Moment[];
 

@@ -14,6 +14,7 @@ import {
   cutAfter,
   type FlightLog,
   flightAt,
+  inMicroseconds,
   type Moment,
   momentFrom,
   samePlace,
@@ -88,6 +89,12 @@ export function createPlayer(bench: Bench): Player {
     turningTo.value = flight.turningTo;
     climbingToFt.value = flight.climbingToFt;
   };
+  /** An order given here and now: from this moment on it bends what is flown. */
+  const obey = (flight: Pick<Flight, "turningTo" | "climbingToFt">) =>
+    batch(() => {
+      order(flight);
+      if (log.value.length > 0 && nowS.value >= endS.value) remember();
+    });
   /** Changes the bench without taking it for another's doing. */
   const write = (change: () => void) =>
     batch(() => {
@@ -233,14 +240,12 @@ export function createPlayer(bench: Bench): Player {
     scrubTo,
     turnTo: (heading) => {
       const already = turnBetween(bench.scene.value.aircraft.heading, heading) === 0;
-      turningTo.value = already ? null : heading;
+      obey({ turningTo: already ? null : heading, climbingToFt: climbingToFt.value });
     },
     climbTo: (altitudeFt) => {
-      climbingToFt.value = altitudeFt === bench.scene.value.aircraft.altitudeFt ? null : altitudeFt;
+      const already = altitudeFt === bench.scene.value.aircraft.altitudeFt;
+      obey({ turningTo: turningTo.value, climbingToFt: already ? null : altitudeFt });
     },
     dispose: unfollow,
   };
 }
-
-/** So that the seconds of a flight stay whole, however many frames they are added up from. */
-const inMicroseconds = (timeS: number): number => Math.round(timeS * 1e6) / 1e6;
