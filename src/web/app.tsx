@@ -1,70 +1,105 @@
-/** The drawing table with its sheets: chart, panel, reasons. */
+/** The page: Home, or the drawing table with its four views; and over both the ways in and out. */
 
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
-import { type LinkWorld, type Scene, TRAINING_CAUTION } from "../scene/index.ts";
-import { ChartSheet } from "./chart/chart-sheet.tsx";
-import { Announcer } from "./frame/announcer.tsx";
-import { FaultNotice, type Notice, noticeOf } from "./frame/fault-notice.tsx";
-import { Header } from "./frame/header.tsx";
-import { SceneDialog } from "./frame/scene-dialog.tsx";
+import { useEffect, useState } from "preact/hooks";
+import type { LinkWorld, Scene, View } from "../scene/index.ts";
+import { VIEWS } from "../scene/index.ts";
+import { BenchScreen } from "./bench-screen.tsx";
+import type { ChartHold } from "./chart/chart-hold.ts";
+import { FaultNotice, noticeOf } from "./frame/fault-notice.tsx";
 import { useUndoKeys } from "./frame/undo-keys.ts";
-import { useAddress } from "./link/use-address.ts";
-import { MotionBar } from "./motion/motion-bar.tsx";
+import { emptyScene } from "./home/empty-scene.ts";
+import { Home } from "./home/home.tsx";
+import type { Screen } from "./home/screen.ts";
+import type { Layout } from "./layout/layout-state.ts";
+import { type AskedRead, useAddress } from "./link/use-address.ts";
 import type { Player } from "./motion/player.ts";
-import { PanelView } from "./panel/panel-view.tsx";
-import { ReasonsView } from "./reasons/reasons-view.tsx";
+import { Out } from "./out/out.tsx";
+import type { OutState } from "./out/out-state.ts";
 import type { Bench } from "./state/bench.ts";
+import { demoScene } from "./state/demo-scenes.ts";
 import type { FirstMinute } from "./state/first-minute.ts";
-import type { SceneRead } from "./state/scene-files.ts";
 import type { ThemeState } from "./state/theme-choice.ts";
 
+/** What lives as long as the page. */
 export interface AppProps {
   readonly bench: Bench;
   readonly player: Player;
+  readonly hold: ChartHold;
+  readonly layout: Layout;
+  readonly out: OutState;
+  readonly screen: Screen;
   readonly world: LinkWorld;
   /** The scene that a bare address opens. */
   readonly home: Scene;
   readonly themeState: ThemeState;
   readonly firstMinute: FirstMinute;
-  /** What was wrong with the scene that the bench was started with. */
-  readonly firstNotice: Notice | null;
 }
 
 export function App(props: AppProps): JSX.Element {
-  const { bench, player, world, home, themeState, firstMinute, firstNotice } = props;
-  const [asked, setAsked] = useState(0);
-  const [notice, setNotice] = useState(firstNotice);
-  useUndoKeys(bench);
+  const { bench, player, hold, layout, out, screen, world, home, themeState } = props;
+  const [shareAsked, setShareAsked] = useState(0);
+  const isHome = screen.isHome.value;
+  const { title } = bench.scene.value;
   const theme = themeState.theme.value;
-  const openRead = (read: SceneRead) => {
-    setNotice(noticeOf(read));
-    if (read.ok) bench.open(read, read.scene);
+  useUndoKeys(bench);
+  useAddress({
+    bench,
+    world,
+    home,
+    view: () => hold.chosen.value,
+    isAway: () => screen.isHome.value,
+    onRead: (read: AskedRead) => {
+      out.notice.value = noticeOf(read);
+      if (read.ok) bench.open(read, read.scene);
+    },
+  });
+  useEffect(() => {
+    document.title = isHome ? "Needlework" : `${title} · Needlework`;
+    if (isHome) player.pause();
+  }, [isHome, title]);
+  const notice =
+    out.notice.value === null ? null : (
+      <FaultNotice
+        notice={out.notice.value}
+        onClose={() => {
+          out.notice.value = null;
+        }}
+      />
+    );
+  const open = (name: string, origin: "demo" | "file", scene: Scene) => {
+    out.notice.value = null;
+    screen.leaveHome();
+    bench.open({ name, origin }, scene);
   };
-  useAddress({ bench, world, home, onRead: openRead });
+  const viewsShown = (): readonly View[] => VIEWS.filter(layout.isSeen);
   return (
-    <div class="bench">
-      <Header bench={bench} themeState={themeState} onScenes={() => setAsked((count) => count + 1)} />
-      <main class="table">
-        <ChartSheet
-          bench={bench}
+    <>
+      {isHome ? (
+        <Home
           theme={theme}
-          firstMinute={firstMinute}
-          trail={player.trail}
-          foot={<MotionBar bench={bench} player={player} theme={theme} />}
+          desk={out.desk}
+          recent={out.recent}
+          onBench={title}
+          onBack={screen.leaveHome}
+          onOpen={({ key, scene }) => open(key, "demo", scene)}
+          onEmpty={() => open("untitled", "file", emptyScene(demoScene("").scene))}
         >
-          {notice === null ? null : <FaultNotice notice={notice} onClose={() => setNotice(null)} />}
-        </ChartSheet>
-        <div class="side">
-          <PanelView bench={bench} theme={theme} onTurned={() => firstMinute.tick("turn")} />
-          <ReasonsView bench={bench} onPointedAt={() => firstMinute.tick("why")} />
-        </div>
-      </main>
-      <footer class="foot">
-        <p>{TRAINING_CAUTION}</p>
-      </footer>
-      <Announcer bench={bench} />
-      <SceneDialog bench={bench} asked={asked} onRead={openRead} />
-    </div>
+          {notice}
+        </Home>
+      ) : (
+        <BenchScreen {...props} onShare={() => setShareAsked((count) => count + 1)}>
+          {notice}
+        </BenchScreen>
+      )}
+      <Out
+        bench={bench}
+        out={out}
+        theme={theme}
+        views={viewsShown}
+        chartView={() => hold.chosen.value}
+        asked={shareAsked}
+      />
+    </>
   );
 }

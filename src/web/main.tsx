@@ -2,11 +2,15 @@
 
 import { render } from "preact";
 import { App } from "./app.tsx";
+import { createChartHold } from "./chart/chart-hold.ts";
 import { noticeOf } from "./frame/fault-notice.tsx";
+import { createScreen } from "./home/screen.ts";
+import { createLayout } from "./layout/layout-state.ts";
 import { linkWorld } from "./link/demo-world.ts";
 import { askedNow } from "./link/follow-address.ts";
 import { readAsked } from "./link/use-address.ts";
 import { createPlayer } from "./motion/player.ts";
+import { createOut } from "./out/out-state.ts";
 import { createBench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import { createFirstMinute } from "./state/first-minute.ts";
@@ -15,6 +19,7 @@ import { followTheme } from "./state/theme-choice.ts";
 
 async function start(root: HTMLElement): Promise<void> {
   const themeState = followTheme();
+  const screen = createScreen();
   const asked = askedNow();
   const demo = demoScene("");
   const world = linkWorld(demo.scene);
@@ -22,16 +27,20 @@ async function start(root: HTMLElement): Promise<void> {
   const bench = read?.ok
     ? createBench(read, read.scene)
     : createBench({ name: demo.key, origin: "demo" }, demo.scene);
-  const home = asked.kind === "nothing" && read?.ok ? read.scene : demo.scene;
+  const out = createOut(bench, { onOpened: screen.leaveHome });
+  out.notice.value = noticeOf(read);
   render(
     <App
       bench={bench}
       player={createPlayer(bench)}
+      hold={createChartHold(bench)}
+      layout={createLayout()}
+      out={out}
+      screen={screen}
       world={world}
-      home={home}
+      home={asked.kind === "nothing" && read?.ok ? read.scene : demo.scene}
       themeState={themeState}
       firstMinute={createFirstMinute()}
-      firstNotice={noticeOf(read)}
     />,
     root,
   );

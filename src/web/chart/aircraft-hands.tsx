@@ -15,12 +15,14 @@ export interface AircraftHandsProps {
   readonly bench: Bench;
   readonly situation: Situation;
   readonly projection: ChartProjection;
+  /** 1 on a screen, up to 2 when projecting. */
+  readonly typeScale: number;
   /** The element whose top left corner is the paper's. */
   readonly paper: () => DOMRect | null;
   readonly onMoved: () => void;
 }
 
-/** Just before the head of the heading line. */
+/** Just before the head of the heading line, at type scale 1. */
 const NOSE_REACH_PX = 80;
 
 const ARROW_DIRECTIONS: Readonly<Record<string, TrueDeg>> = {
@@ -34,13 +36,14 @@ const ARROW_DIRECTIONS: Readonly<Record<string, TrueDeg>> = {
 const keyStepNm = (event: KeyboardEvent): number => (event.shiftKey ? 5 : event.altKey ? 0.1 : 0.5);
 
 export function AircraftHands(props: AircraftHandsProps): JSX.Element {
-  const { bench, situation, projection, paper, onMoved } = props;
+  const { bench, situation, projection, typeScale, paper, onMoved } = props;
   const { aircraft } = situation.scene;
   const sheet = useRef(projection);
   sheet.current = projection;
   const at = projection.toPaper(aircraft.position);
   const nose = ((projection.trueNorthAngle(aircraft.position) + situation.headingTrue) * Math.PI) / 180;
-  const noseAt = { x: at.x + Math.sin(nose) * NOSE_REACH_PX, y: at.y - Math.cos(nose) * NOSE_REACH_PX };
+  const reachPx = NOSE_REACH_PX * typeScale;
+  const noseAt = { x: at.x + Math.sin(nose) * reachPx, y: at.y - Math.cos(nose) * reachPx };
 
   const dragAircraft = (press: PointerEvent) => {
     const box = paper();

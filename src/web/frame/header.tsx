@@ -1,20 +1,24 @@
-/** The head of the table: which scene this is, another scene, back and forth, light and dark. */
+/** The head of the table: the way home, which scene this is and what it asks, and the tools that are of no one view. */
 
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 import type { Bench } from "../state/bench.ts";
-import type { ThemeState } from "../state/theme-choice.ts";
-import { ThemeSwitch } from "./theme-switch.tsx";
 
 export interface HeaderProps {
   readonly bench: Bench;
-  readonly themeState: ThemeState;
-  readonly onScenes: () => void;
+  /** Null where it has no place: projecting. */
+  readonly onHome: (() => void) | null;
+  readonly children: ComponentChildren;
 }
 
-export function Header({ bench, themeState, onScenes }: HeaderProps): JSX.Element {
+export function Header({ bench, onHome, children }: HeaderProps): JSX.Element {
   const { title, about, ask } = bench.scene.value;
   return (
     <header class="head">
+      {onHome === null ? null : (
+        <button type="button" class="button home-button" onClick={onHome}>
+          Home
+        </button>
+      )}
       <div class="head-words">
         <h1>{title}</h1>
         <div class="ask">
@@ -22,18 +26,7 @@ export function Header({ bench, themeState, onScenes }: HeaderProps): JSX.Elemen
           {ask === "" || about === "" ? null : <About about={about} />}
         </div>
       </div>
-      <div class="head-tools">
-        <button type="button" class="button" onClick={onScenes}>
-          Scenes
-        </button>
-        <button type="button" class="button" disabled={!bench.canUndo.value} onClick={bench.undo}>
-          Undo
-        </button>
-        <button type="button" class="button" disabled={!bench.canRedo.value} onClick={bench.redo}>
-          Redo
-        </button>
-        <ThemeSwitch choice={themeState.choice} />
-      </div>
+      {children}
     </header>
   );
 }

@@ -1,0 +1,110 @@
+/** The drawing table with its four views, the head above it and the caution below. */
+
+import type { JSX } from "preact";
+import { TRAINING_CAUTION } from "../scene/index.ts";
+import type { AppProps } from "./app.tsx";
+import { ChartSheet } from "./chart/chart-sheet.tsx";
+import { ChartTools } from "./chart/chart-tools.tsx";
+import { Announcer } from "./frame/announcer.tsx";
+import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
+import { Header } from "./frame/header.tsx";
+import { ThemeSwitch } from "./frame/theme-switch.tsx";
+import { UndoButtons } from "./frame/undo-buttons.tsx";
+import { useLayoutKeys } from "./layout/layout-keys.ts";
+import { PhoneTabs } from "./layout/phone-tabs.tsx";
+import { PresetButton } from "./layout/preset-button.tsx";
+import { Table } from "./layout/table.tsx";
+import { ViewTabs } from "./layout/view-tabs.tsx";
+import { MotionBar } from "./motion/motion-bar.tsx";
+import { PanelView } from "./panel/panel-view.tsx";
+import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
+import { SignalView } from "./signal/signal-view.tsx";
+
+export interface BenchScreenProps extends AppProps {
+  readonly onShare: () => void;
+  /** What is wrong with a file; laid over the chart. */
+  readonly children: JSX.Element | null;
+}
+
+export function BenchScreen(props: BenchScreenProps): JSX.Element {
+  const { bench, player, hold, layout, screen, themeState, firstMinute, onShare, children } = props;
+  const theme = themeState.theme.value;
+  const phone = layout.phone.value;
+  const projecting = layout.preset.value === "project";
+  const typeScale = layout.typeScale.value;
+  useLayoutKeys(layout);
+  const tools = (
+    <div class="head-tools">
+      {phone ? (
+        <button type="button" class="button" onClick={screen.goHome}>
+          Home
+        </button>
+      ) : null}
+      <UndoButtons bench={bench} />
+      <button type="button" class="button" onClick={onShare}>
+        Share
+      </button>
+      {phone ? null : <PresetButton layout={layout} />}
+      <ThemeSwitch choice={themeState.choice} />
+    </div>
+  );
+  return (
+    <div
+      class="bench"
+      data-preset={layout.preset.value}
+      data-phone={phone}
+      style={{ "--type-scale": String(typeScale) }}
+    >
+      <Header bench={bench} onHome={projecting || phone ? null : screen.goHome}>
+        {projecting || phone ? null : tools}
+      </Header>
+      <Table
+        layout={layout}
+        views={{
+          chart: {
+            aside: <ChartTools hold={hold} />,
+            sheet: (
+              <>
+                <ChartSheet
+                  bench={bench}
+                  hold={hold}
+                  theme={theme}
+                  typeScale={typeScale}
+                  trail={player.trail}
+                  onMoved={() => firstMinute.tick("drag")}
+                >
+                  {children}
+                  {phone ? <ChartTools hold={hold} /> : null}
+                </ChartSheet>
+                {projecting ? null : <MotionBar bench={bench} player={player} theme={theme} />}
+              </>
+            ),
+          },
+          panel: {
+            sheet: <PanelView bench={bench} theme={theme} onTurned={() => firstMinute.tick("turn")} />,
+          },
+          signal: { sheet: <SignalView bench={bench} theme={theme} typeScale={typeScale} /> },
+          reasons: {
+            aside: <ReceiverTabs bench={bench} />,
+            sheet: (
+              <ReasonsView
+                bench={bench}
+                headed={projecting || phone}
+                onPointedAt={() => firstMinute.tick("why")}
+              />
+            ),
+          },
+        }}
+      />
+      {phone && layout.phonePane.value === "tools" ? tools : null}
+      <footer class="foot">
+        {projecting ? null : <FirstMinuteSlip firstMinute={firstMinute} />}
+        <p>{TRAINING_CAUTION}</p>
+        {phone ? null : <ViewTabs layout={layout} />}
+        {projecting ? <PresetButton layout={layout} /> : null}
+      </footer>
+      {phone ? <PhoneTabs layout={layout} /> : null}
+      <Announcer bench={bench} />
+    </div>
+  );
+}
