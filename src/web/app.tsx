@@ -12,7 +12,7 @@ import { emptyScene } from "./home/empty-scene.ts";
 import { Home } from "./home/home.tsx";
 import type { Screen } from "./home/screen.ts";
 import type { Layout } from "./layout/layout-state.ts";
-import { type AskedRead, useAddress } from "./link/use-address.ts";
+import { type AskedRead, useAddress, viewIn } from "./link/use-address.ts";
 import type { Player } from "./motion/player.ts";
 import { Out } from "./out/out.tsx";
 import type { OutState } from "./out/out-state.ts";
@@ -51,7 +51,10 @@ export function App(props: AppProps): JSX.Element {
     isAway: () => screen.isHome.value,
     onRead: (read: AskedRead) => {
       out.notice.value = noticeOf(read);
-      if (read.ok) bench.open(read, read.scene);
+      if (!read.ok) return;
+      bench.open(read, read.scene);
+      const view = viewIn(read);
+      if (view !== null) hold.move(view);
     },
   });
   useEffect(() => {

@@ -16,6 +16,7 @@ import { PresetButton } from "./layout/preset-button.tsx";
 import { Table } from "./layout/table.tsx";
 import { ViewTabs } from "./layout/view-tabs.tsx";
 import { MotionBar } from "./motion/motion-bar.tsx";
+import { useMotion } from "./motion/use-motion.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
 import { SignalView } from "./signal/signal-view.tsx";
@@ -33,6 +34,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const projecting = layout.preset.value === "project";
   const typeScale = layout.typeScale.value;
   useLayoutKeys(layout);
+  useMotion({ bench, player, sight: hold });
   const tools = (
     <div class="head-tools">
       {phone ? (

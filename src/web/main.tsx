@@ -8,7 +8,7 @@ import { createScreen } from "./home/screen.ts";
 import { createLayout } from "./layout/layout-state.ts";
 import { linkWorld } from "./link/demo-world.ts";
 import { askedNow } from "./link/follow-address.ts";
-import { readAsked } from "./link/use-address.ts";
+import { readAsked, viewIn } from "./link/use-address.ts";
 import { createPlayer } from "./motion/player.ts";
 import { createOut } from "./out/out-state.ts";
 import { createBench } from "./state/bench.ts";
@@ -29,11 +29,14 @@ async function start(root: HTMLElement): Promise<void> {
     : createBench({ name: demo.key, origin: "demo" }, demo.scene);
   const out = createOut(bench, { onOpened: screen.leaveHome });
   out.notice.value = noticeOf(read);
+  const hold = createChartHold(bench);
+  const view = viewIn(read);
+  if (view !== null) hold.move(view);
   render(
     <App
       bench={bench}
       player={createPlayer(bench)}
-      hold={createChartHold(bench)}
+      hold={hold}
       layout={createLayout()}
       out={out}
       screen={screen}

@@ -1,13 +1,9 @@
 /** The controls of time, in one row under the chart: play, step, how fast, where in the flight; and behind "More" orders and history. */
 
 import type { JSX } from "preact";
-import { useEffect } from "preact/hooks";
 import { type Theme, timeWords } from "../../draw/index.ts";
 import type { Bench } from "../state/bench.ts";
 import { remembered } from "../state/preferences.ts";
-import { runFrames } from "./frames.ts";
-import { keepInSight, type Sight } from "./keep-in-sight.ts";
-import { useMotionKeys } from "./motion-keys.ts";
 import { MotionMore } from "./motion-more.tsx";
 import { type Player, SPEEDS } from "./player.ts";
 
@@ -15,8 +11,6 @@ export interface MotionBarProps {
   readonly bench: Bench;
   readonly player: Player;
   readonly theme: Theme;
-  /** The chart to be kept under the aircraft; left out where it is not to be moved. */
-  readonly sight?: Sight;
   readonly typeScale?: number;
 }
 
@@ -27,13 +21,7 @@ const moreOpen = remembered<boolean>(
   (open) => (open ? "open" : "shut"),
 );
 
-export function MotionBar({ bench, player, theme, sight, typeScale = 1 }: MotionBarProps): JSX.Element {
-  useEffect(() => runFrames(player), [player]);
-  useEffect(
-    () => (sight === undefined ? undefined : keepInSight({ bench, player, sight })),
-    [bench, player, sight],
-  );
-  useMotionKeys(player);
+export function MotionBar({ bench, player, theme, typeScale = 1 }: MotionBarProps): JSX.Element {
   const playing = player.playing.value;
   const open = moreOpen.value;
   return (
