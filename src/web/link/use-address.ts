@@ -25,8 +25,9 @@ export type AskedRead =
   | { readonly ok: true; readonly name: string; readonly origin: "demo"; readonly scene: Opened["scene"] };
 
 /** The piece of the chart that a link was made of; null for none. */
-export const viewIn = (read: { readonly view?: LinkView | null } | null): LinkView | null =>
-  read?.view ?? null;
+export const viewIn = (
+  read: { readonly ok: boolean; readonly view?: LinkView | null } | null,
+): LinkView | null => read?.view ?? null;
 
 /** The scene that an address asks for; null when it asks for none. */
 export async function readAsked(asked: Asked, world: LinkWorld): Promise<AskedRead | null> {
