@@ -1,15 +1,19 @@
 /** The aircraft's own row of the panel: heading by its card or its number, altitude, and what the wind makes of it. */
 
 import type { JSX } from "preact";
-import { useMemo } from "preact/hooks";
+import { useMemo, useRef } from "preact/hooks";
 import { HeadingIndicator, type Lit, type Theme } from "../../draw/index.ts";
 import { magneticDeg, threeDigits } from "../../earth/index.ts";
 import { isCovered } from "../../scene/index.ts";
+import { GuessOnHeading } from "../covers/guess-on-face.tsx";
+import { useElementSize } from "../frame/element-size.ts";
 import { inThousands, readAltitude, readDirection, wholeDirection } from "../input/read-number.ts";
 import { Stepper } from "../input/stepper.tsx";
 import { HIGHEST_ALTITUDE_FT, LOWEST_ALTITUDE_FT } from "../state/actions.ts";
 import type { Bench } from "../state/bench.ts";
 import { newGesture, stepGesture } from "../state/gestures.ts";
+import { Clock } from "./clock.tsx";
+import type { FlightTime } from "./clock-state.ts";
 import { CoveredNote } from "./covered-note.tsx";
 import { TurningCard } from "./turning-card.tsx";
 
@@ -17,11 +21,10 @@ export interface AircraftControlsProps {
   readonly bench: Bench;
   readonly theme: Theme;
   readonly lit: Lit | null;
+  readonly flight: FlightTime | null;
 }
 
-const CARD_PX = 120;
-
-export function AircraftControls({ bench, theme, lit }: AircraftControlsProps): JSX.Element {
+export function AircraftControls({ bench, theme, lit, flight }: AircraftControlsProps): JSX.Element {
   const { scene } = bench.situation.value;
   const { heading, altitudeFt } = scene.aircraft;
   const covers = scene.covers;
@@ -32,29 +35,35 @@ export function AircraftControls({ bench, theme, lit }: AircraftControlsProps): 
     bench.act({ kind: "turn-heading", byDeg }, gesture);
   const setAltitude = (feet: number, gesture: string) =>
     bench.act({ kind: "set-altitude", altitudeFt: feet }, gesture);
+  const holder = useRef<HTMLDivElement>(null);
+  const sizePx = useElementSize(holder)?.widthPx ?? 0;
   const card = useMemo(
-    () => (
-      <svg width={CARD_PX} height={CARD_PX} viewBox={`0 0 ${CARD_PX} ${CARD_PX}`} aria-hidden="true">
-        <g transform={`translate(${CARD_PX / 2} ${CARD_PX / 2})`}>
-          <HeadingIndicator
-            heading={heading}
-            sizePx={CARD_PX}
-            theme={theme}
-            covers={covers}
-            lit={lit ?? undefined}
-          />
-        </g>
-      </svg>
-    ),
-    [heading, theme, covers, lit],
+    () =>
+      sizePx === 0 ? null : (
+        <svg width={sizePx} height={sizePx} viewBox={`0 0 ${sizePx} ${sizePx}`} aria-hidden="true">
+          <g transform={`translate(${sizePx / 2} ${sizePx / 2})`}>
+            <HeadingIndicator
+              heading={heading}
+              sizePx={sizePx}
+              theme={theme}
+              covers={covers}
+              lit={lit ?? undefined}
+            />
+          </g>
+        </svg>
+      ),
+    [heading, theme, covers, lit, sizePx],
   );
   return (
     <section class="aircraft" aria-label="Aircraft">
-      <div class="face">
+      <div class="face" ref={holder}>
         {card}
+        {sizePx === 0 ? null : <GuessOnHeading bench={bench} sizePx={sizePx} theme={theme} />}
         {headingCovered ? null : (
           <TurningCard
             name="Heading, by the card"
+            what="heading"
+            part="heading"
             valueDeg={heading}
             valueText={`heading ${threeDigits(heading)}`}
             follows="card"
@@ -67,24 +76,26 @@ export function AircraftControls({ bench, theme, lit }: AircraftControlsProps): 
         {headingCovered ? (
           <CoveredNote what="heading" />
         ) : (
-          <Stepper
-            id="heading"
-            name="Heading"
-            caption="heading"
-            lit={lit?.parts.includes("heading") === true}
-            shown={threeDigits(heading)}
-            widthCh={3}
-            now={Number(threeDigits(heading))}
-            lowest={1}
-            highest={360}
-            stepBy={1}
-            bigStepBy={10}
-            stepWords="1 degree"
-            read={(text) => readDirection("heading", text)}
-            whole={wholeDirection}
-            onSet={(deg) => setHeading(deg, newGesture())}
-            onStep={(byDeg) => turnHeading(byDeg)}
-          />
+          <div data-part="heading">
+            <Stepper
+              id="heading"
+              name="Heading"
+              caption="heading"
+              lit={lit?.parts.includes("heading") === true}
+              shown={threeDigits(heading)}
+              widthCh={3}
+              now={Number(threeDigits(heading))}
+              lowest={1}
+              highest={360}
+              stepBy={1}
+              bigStepBy={10}
+              stepWords="1 degree"
+              read={(text) => readDirection("heading", text)}
+              whole={wholeDirection}
+              onSet={(deg) => setHeading(deg, newGesture())}
+              onStep={(byDeg) => turnHeading(byDeg)}
+            />
+          </div>
         )}
         <Stepper
           id="altitude"
@@ -105,6 +116,7 @@ export function AircraftControls({ bench, theme, lit }: AircraftControlsProps): 
           onStep={(byFeet) => setAltitude(altitudeFt + byFeet, stepGesture("altitude"))}
         />
       </div>
+      <Clock bench={bench} flight={flight} />
       {headingCovered ? null : <AirFacts bench={bench} />}
     </section>
   );
@@ -123,7 +135,9 @@ function AirFacts({ bench }: { readonly bench: Bench }): JSX.Element {
     ["track", threeDigits(track)],
     ["ground", `${Math.round(groundspeedKt)} kt`],
     // Where it differs across the sheet, the variation tells a place.
-    ...(isCovered(scene.covers, null, "aircraft") ? [] : [["variation", variation] as const]),
+    ...(isCovered(scene.covers, null, "aircraft") || isCovered(scene.covers, null, "chart")
+      ? []
+      : [["variation", variation] as const]),
   ];
   return (
     <dl class="facts">

@@ -3,5 +3,7 @@
 import type { JSX } from "preact";
 
 export const CoveredNote = ({ what }: { readonly what: string }): JSX.Element => (
-  <p class="covered">covered: {what}</p>
+  <p class="covered" data-cover={what}>
+    covered: {what}
+  </p>
 );

@@ -2,10 +2,11 @@
 
 import type { JSX } from "preact";
 import { useMemo, useRef } from "preact/hooks";
-import { coveredParts, type Lit, needleWords, ReceiverFace, type Theme } from "../../draw/index.ts";
+import { coveredParts, type Lit, ReceiverFace, type Theme } from "../../draw/index.ts";
 import { stationDeg, threeDigits } from "../../earth/index.ts";
 import type { ReceiverReading } from "../../panel/index.ts";
 import type { Part } from "../../reason/index.ts";
+import { GuessOnFace } from "../covers/guess-on-face.tsx";
 import { useElementSize } from "../frame/element-size.ts";
 import { readDirection, wholeDirection } from "../input/read-number.ts";
 import { Stepper } from "../input/stepper.tsx";
@@ -15,7 +16,10 @@ import type { Bench } from "../state/bench.ts";
 import { newGesture, stepGesture } from "../state/gestures.ts";
 import { CoveredNote } from "./covered-note.tsx";
 import { DistanceRow } from "./distance-row.tsx";
+import { FacePick } from "./face-pick.tsx";
 import { useNeedle } from "./needle-motion.ts";
+import { NeedleRow } from "./needle-row.tsx";
+import { ReceiverMore } from "./receiver-more.tsx";
 import { Tuner } from "./tuner.tsx";
 import { TurningCard } from "./turning-card.tsx";
 
@@ -23,8 +27,11 @@ export interface ReceiverViewProps {
   readonly bench: Bench;
   readonly identify: Identify;
   readonly reading: ReceiverReading;
+  /** Whose double pointer its magnetic indicator bears too. */
+  readonly second: ReceiverReading | null;
+  /** The receiver whose magnetic indicator bears this one's pointer; then it needs no face of its own. */
+  readonly shownOn: string | null;
   readonly theme: Theme;
-  /** Null when nothing is lit, or what is lit belongs to another receiver. */
   readonly lit: Lit | null;
   readonly onTurned: () => void;
 }
@@ -34,7 +41,7 @@ const needleTargetDots = ({ needleDots, needleSide }: ReceiverReading): number |
   needleDots === null ? null : needleSide === "left" ? -needleDots : needleDots;
 
 export function ReceiverView(props: ReceiverViewProps): JSX.Element {
-  const { bench, identify, reading, theme, lit, onTurned } = props;
+  const { bench, identify, reading, second, shownOn, theme, lit, onTurned } = props;
   const { name, course, face } = reading.settings;
   const { covers, stations } = bench.scene.value;
   const covered = coveredParts(name, covers);
@@ -46,7 +53,22 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
     bench.act({ kind: "turn-course", receiver: name, byDeg }, gesture);
     onTurned();
   };
-  const isLit = (part: Part) => lit?.parts.includes(part) === true;
+  if (covers.includes(name))
+    return (
+      <article class="receiver" aria-label={`${name} receiver`}>
+        <div class="receiver-body" data-receiver={name}>
+          <p class="receiver-name">{name}</p>
+          {shownOn === null ? (
+            <Face bench={bench} reading={reading} second={second} theme={theme} lit={null} covers={covers}>
+              {null}
+            </Face>
+          ) : (
+            <CoveredNote what={name} />
+          )}
+        </div>
+      </article>
+    );
+  const isLit = (part: Part) => lit?.receiver === name && lit.parts.includes(part);
   return (
     <article
       class="receiver"
@@ -55,70 +77,105 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
       onPointerDown={() => bench.attend(name)}
       onFocusIn={() => bench.attend(name)}
     >
-      <Tuner
-        reading={reading}
-        stations={stations}
-        covered={covered.has("frequency")}
-        lit={isLit("frequency") || isLit("station")}
-        onTune={(frequencyMhz, gesture) =>
-          bench.act({ kind: "tune-receiver", receiver: name, frequencyMhz }, gesture)
-        }
-      />
-      <Face reading={reading} theme={theme} lit={lit} covers={covers}>
-        {face === "rmi" || covered.has("course") ? null : (
-          <TurningCard
-            name={`${name} course, by the card`}
-            valueDeg={course}
-            valueText={`course ${threeDigits(course)}`}
-            follows={face === "cdi" ? "card" : "pointer"}
-            onSet={setCourse}
-            onTurn={turnCourse}
-          />
-        )}
-      </Face>
-      <div class="rows">
-        {face === "rmi" ? null : covered.has("course") ? (
-          <CoveredNote what="course" />
+      <div class="receiver-body" data-receiver={name}>
+        <Tuner
+          reading={reading}
+          stations={stations}
+          covered={covered.has("frequency")}
+          identCovered={covered.has("ident")}
+          lit={isLit("frequency") || isLit("station")}
+          onTune={(frequencyMhz, gesture) =>
+            bench.act({ kind: "tune-receiver", receiver: name, frequencyMhz }, gesture)
+          }
+        />
+        {shownOn === null ? (
+          <Face
+            bench={bench}
+            reading={reading}
+            second={second}
+            theme={theme}
+            lit={lit?.receiver === name || lit?.receiver === second?.settings.name ? lit : null}
+            covers={covers}
+          >
+            {face === "rmi" || covered.has("course") ? null : (
+              <TurningCard
+                name={`${name} course, by the card`}
+                what="course"
+                valueDeg={course}
+                valueText={`course ${threeDigits(course)}`}
+                follows={face === "cdi" ? "card" : "pointer"}
+                part="course-card"
+                onSet={setCourse}
+                onTurn={turnCourse}
+              />
+            )}
+          </Face>
         ) : (
-          <Stepper
-            id={`${name}-course`}
-            name={`${name} course`}
-            caption="course"
-            tone="course"
-            lit={isLit("course-card") || isLit("course")}
-            shown={threeDigits(course)}
-            widthCh={3}
-            now={Number(threeDigits(course))}
-            lowest={1}
-            highest={360}
-            stepBy={1}
-            bigStepBy={10}
-            stepWords="1 degree"
-            read={(text) => readDirection("course", text)}
-            whole={wholeDirection}
-            onSet={(deg) => setCourse(deg, newGesture())}
-            onStep={(byDeg) => turnCourse(byDeg)}
+          <p class="shown-on note">The double pointer of {shownOn}’s dial</p>
+        )}
+        <div class="picks">
+          <FacePick
+            receiver={name}
+            face={face}
+            onPick={(picked) => bench.act({ kind: "set-face", receiver: name, face: picked })}
           />
-        )}
-        {face === "rmi" || covered.has("needle") ? null : (
-          <p class="row">
-            <span class="caption">needle</span>
-            <span>{needleWords(reading)}</span>
-          </p>
-        )}
-        {covered.has("dme") ? (
-          <CoveredNote what="DME" />
-        ) : (
-          <DistanceRow reading={reading} lit={isLit("dme")} />
-        )}
-        <IdentifyRow bench={bench} identify={identify} reading={reading} theme={theme} lit={isLit("ident")} />
+          <ReceiverMore bench={bench} settings={reading.settings} errorCovered={covered.has("needle")} />
+        </div>
+        <div class="rows">
+          {face === "rmi" ? null : covered.has("course") ? (
+            <CoveredNote what="course" />
+          ) : (
+            <div data-part="course-card">
+              <Stepper
+                id={`${name}-course`}
+                name={`${name} course`}
+                caption="course"
+                tone="course"
+                lit={isLit("course-card") || isLit("course")}
+                shown={threeDigits(course)}
+                widthCh={3}
+                now={Number(threeDigits(course))}
+                lowest={1}
+                highest={360}
+                stepBy={1}
+                bigStepBy={10}
+                stepWords="1 degree"
+                read={(text) => readDirection("course", text)}
+                whole={wholeDirection}
+                onSet={(deg) => setCourse(deg, newGesture())}
+                onStep={(byDeg) => turnCourse(byDeg)}
+              />
+            </div>
+          )}
+          <NeedleRow reading={reading} covers={covers} covered={covered} isLit={isLit} />
+          {covered.has("dme") ? (
+            <CoveredNote what="DME" />
+          ) : (
+            <DistanceRow
+              reading={reading}
+              named={!(covered.has("frequency") || covered.has("ident"))}
+              lit={isLit("dme")}
+            />
+          )}
+          <div data-part="ident">
+            <IdentifyRow
+              bench={bench}
+              identify={identify}
+              reading={reading}
+              theme={theme}
+              lit={isLit("ident")}
+            />
+          </div>
+        </div>
       </div>
     </article>
   );
 }
 
 interface FaceProps {
+  readonly bench: Bench;
   readonly reading: ReceiverReading;
+  readonly second: ReceiverReading | null;
   readonly theme: Theme;
   readonly lit: Lit | null;
   readonly covers: readonly string[];
@@ -126,7 +183,7 @@ interface FaceProps {
 }
 
 /** The face's picture, as large as the panel has room for, under the hand that turns its card. */
-function Face({ reading, theme, lit, covers, children }: FaceProps): JSX.Element {
+function Face({ bench, reading, second, theme, lit, covers, children }: FaceProps): JSX.Element {
   const holder = useRef<HTMLDivElement>(null);
   const sizePx = useElementSize(holder)?.widthPx ?? 0;
   const shownDots = useNeedle(needleTargetDots(reading));
@@ -135,6 +192,7 @@ function Face({ reading, theme, lit, covers, children }: FaceProps): JSX.Element
       sizePx === 0 ? null : (
         <ReceiverFace
           reading={reading}
+          second={second ?? undefined}
           sizePx={sizePx}
           theme={theme}
           idPrefix={`face-${reading.settings.name}`}
@@ -143,11 +201,12 @@ function Face({ reading, theme, lit, covers, children }: FaceProps): JSX.Element
           shownDots={shownDots ?? undefined}
         />
       ),
-    [reading, theme, lit, shownDots, sizePx, covers],
+    [reading, second, theme, lit, shownDots, sizePx, covers],
   );
   return (
     <div class="face" ref={holder}>
       {picture}
+      {sizePx === 0 ? null : <GuessOnFace bench={bench} reading={reading} sizePx={sizePx} theme={theme} />}
       {children}
     </div>
   );

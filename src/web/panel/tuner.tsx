@@ -15,6 +15,8 @@ export interface TunerProps {
   readonly reading: ReceiverReading;
   readonly stations: readonly Station[];
   readonly covered: boolean;
+  /** A covered ident hides which station is tuned, but not the frequency. */
+  readonly identCovered: boolean;
   /** Lit by a step of the argument that speaks of it. */
   readonly lit: boolean;
   readonly onTune: (frequencyMhz: number, gesture: string) => void;
@@ -33,7 +35,7 @@ export function Tuner(props: TunerProps): JSX.Element {
   );
 }
 
-function OpenTuner({ reading, stations, lit, onTune }: TunerProps): JSX.Element {
+function OpenTuner({ reading, stations, identCovered, lit, onTune }: TunerProps): JSX.Element {
   const { name, frequencyMhz } = reading.settings;
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState("");
@@ -54,7 +56,7 @@ function OpenTuner({ reading, stations, lit, onTune }: TunerProps): JSX.Element 
   const step = (by: number) => tune(channelStepped(frequencyMhz, by), stepGesture(`${name} frequency`));
   const id = `${name}-frequency`;
   return (
-    <div class="tuner" data-lit={lit}>
+    <div class="tuner" data-part="frequency" data-lit={lit}>
       <label class="receiver-name" for={id}>
         {name}
       </label>
@@ -99,7 +101,9 @@ function OpenTuner({ reading, stations, lit, onTune }: TunerProps): JSX.Element 
           }
         }}
       />
-      <StationPick name={name} frequencyMhz={frequencyMhz} stations={stations} onPick={tune} />
+      {identCovered ? null : (
+        <StationPick name={name} frequencyMhz={frequencyMhz} stations={stations} onPick={tune} />
+      )}
       <p class="fault" id={`${id}-note`} role="status">
         {refused === "" ? "" : `${refused}. Still on ${shown}.`}
       </p>

@@ -1,74 +1,103 @@
 /**
- * The argument as a numbered chain. Pointing at a step, or reaching it by key, lights what it speaks of in chart and panel;
- * a click or a tap keeps it lit.
+ * The argument as a numbered chain. Pointing at a step, or reaching it by key, lights what it speaks of in chart and panel; pointing at a
+ * part of chart or panel lights the steps that made it. A click or a tap keeps it lit, Escape lets go.
  */
 
 import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Reason } from "../../reason/index.ts";
 import type { Bench } from "../state/bench.ts";
+import { type Asked, askedNote, isSameAsked, litBy, stepsAsked } from "./asked.ts";
+import { bringIntoView } from "./bring-into-view.ts";
+import type { PointedPart } from "./part-at.ts";
+import { listenToPointing } from "./pointing.ts";
 
 export interface ReasonsViewProps {
   readonly bench: Bench;
+  /** Whether the sheet carries its own name; else it stands above the sheet. */
+  readonly headed: boolean;
   readonly onPointedAt: () => void;
 }
 
-export function ReasonsView({ bench, onPointedAt }: ReasonsViewProps): JSX.Element {
-  const reasons = bench.reasons.value;
+export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): JSX.Element {
+  const all = bench.reasons.value;
+  const { covers } = bench.scene.value;
+  const chain = useMemo(() => chainOf(all, covers, false), [all, covers]);
+  const reasons = useMemo(() => spokenSteps(all, covers), [all, covers]);
+  const revealed = withheldBy(all, askingOf(bench).revealed.value);
   const attended = bench.attended.value;
-  // The argument names what it argues from: it waits until nothing is covered.
-  const covered = bench.scene.value.covers.length > 0;
-  const [pinned, setPinned] = useState<string | null>(null);
-  const [pointed, setPointed] = useState<string | null>(null);
-  const litRule = pointed ?? pinned;
-  const litReason = reasons.find((reason) => reason.rule === litRule) ?? null;
+  const covered = covers.includes("reasons");
+  const { asked, kept, point, keep, letGo } = useAsked(bench);
+  const lit = useMemo(() => (covered ? null : litBy(asked, reasons)), [covered, asked, reasons]);
   useEffect(() => {
-    bench.lit.value = litReason === null ? null : { receiver: litReason.receiver, parts: litReason.parts };
-  }, [bench, litReason]);
-  const point = (reason: Reason | null) => {
-    setPointed(reason?.rule ?? null);
-    if (reason !== null) onPointedAt();
+    bench.lit.value = lit;
+  }, [bench, lit]);
+  const steps = stepsAsked(asked, reasons);
+  const chain = useRef<HTMLDivElement>(null);
+  const first = asked?.kind === "part" ? steps[0]?.rule : undefined;
+  const wanted = isSameAsked(asked, kept);
+  useEffect(() => {
+    const step = first === undefined ? null : chain.current?.querySelector(`[data-rule="${first}"]`);
+    if (chain.current !== null && step instanceof HTMLElement) bringIntoView(step, chain.current, wanted);
+  }, [first, asked, wanted]);
+  const pointAt = (reason: Reason) => {
+    point({ kind: "step", rule: reason.rule });
+    onPointedAt();
   };
   return (
-    <section class="sheet reasons" aria-labelledby="reasons-title">
-      <header class="reasons-head">
-        <h2 id="reasons-title">Why it reads so</h2>
-        <ReceiverTabs bench={bench} />
-      </header>
+    <section class="sheet reasons" aria-label="Why it reads so" tabIndex={-1}>
+      {headed ? (
+        <header class="reasons-head">
+          <h2>Why it reads so</h2>
+          <ReceiverTabs bench={bench} />
+        </header>
+      ) : null}
       {covered ? (
-        <Withheld onLift={() => bench.act({ kind: "lift-covers" })} />
+        <div class="covered-sheet">
+          <CoveredNote what="reasons" />
+        </div>
       ) : (
-        <div class="argument">
+        <div class="argument" ref={chain}>
           <ol class="chain" aria-label={`Why ${attended} reads so`} onPointerLeave={() => point(null)}>
-            {reasons.map((reason) => (
-              <li key={reason.rule} data-lit={reason === litReason}>
+            {chain.map((item) => {
+              if (item.kind !== "step") return <WithheldSteps key={itemKey(item)} item={item} />;
+              const { reason } = item;
+              const isRevealed = revealed.includes(reason);
+              return (
+              <li
+                key={reason.rule}
+                data-rule={reason.rule}
+                data-lit={steps.includes(reason)}
+                data-revealed={isRevealed}
+              >
                 <button
                   type="button"
                   class="link"
-                  aria-pressed={pinned === reason.rule}
+                  aria-pressed={kept?.kind === "step" && kept.rule === reason.rule}
                   onPointerEnter={(event) => {
-                    if (event.pointerType === "mouse") point(reason);
+                    if (event.pointerType === "mouse") pointAt(reason);
                   }}
                   onFocus={(event) => {
-                    if (event.currentTarget.matches(":focus-visible")) point(reason);
+                    if (event.currentTarget.matches(":focus-visible")) pointAt(reason);
                   }}
                   onBlur={() => point(null)}
                   onClick={() => {
-                    setPinned(pinned === reason.rule ? null : reason.rule);
+                    keep({ kind: "step", rule: reason.rule });
                     onPointedAt();
                   }}
                   onKeyDown={(event) => {
-                    if (event.key === "Escape") {
-                      setPinned(null);
-                      setPointed(null);
-                    }
+                    if (event.key !== "Escape" || asked === null) return;
+                    event.preventDefault();
+                    letGo();
                   }}
                 >
                   <span class="bead" aria-hidden="true">
                     {reason.number}
                   </span>
                   <span class="link-words">
-                    <strong>{reason.title}</strong> <span class="sentence">{reason.sentence}</span>
+                    <strong>{reason.title}</strong>{" "}
+                    {isRevealed ? <span class="was-covered">was covered</span> : null}{" "}
+                    <span class="sentence">{reason.sentence}</span>
                   </span>
                 </button>
               </li>
@@ -77,20 +106,59 @@ export function ReasonsView({ bench, onPointedAt }: ReasonsViewProps): JSX.Eleme
           <Cautions bench={bench} />
         </div>
       )}
-      {covered ? null : <p class="source">{litReason === null ? "" : `Rule: ${litReason.source}`}</p>}
+      {covered ? null : (
+        <p class="source" role="status">
+          {askedNote(asked, reasons)}
+        </p>
+      )}
     </section>
   );
 }
 
-/** In place of the argument while something is covered. */
-const Withheld = ({ onLift }: { readonly onLift: () => void }): JSX.Element => (
-  <div class="withheld">
-    <p class="covered">covered: the reasons</p>
-    <button type="button" class="button" onClick={onLift}>
-      Lift the covers
-    </button>
-  </div>
-);
+interface AskedState {
+  /** Pointed at, or else kept. */
+  readonly asked: Asked | null;
+  readonly kept: Asked | null;
+  readonly point: (at: Asked | null) => void;
+  /** Keeps it lit; lets it go when it is kept already. */
+  readonly keep: (what: Asked) => void;
+  readonly letGo: () => void;
+}
+
+function useAsked(bench: Bench): AskedState {
+  const [kept, setKept] = useState<Asked | null>(null);
+  const [pointed, setPointed] = useState<Asked | null>(null);
+  const point = (at: Asked | null) => setPointed((before) => (isSameAsked(before, at) ? before : at));
+  const keep = (what: Asked) => setKept((before) => (isSameAsked(before, what) ? null : what));
+  useEffect(() => {
+    /** The receiver that the part belongs to is argued about from now on; a part of all belongs to the one argued about already. */
+    const askedOf = (found: PointedPart | null): Asked | null => {
+      if (found === null) return null;
+      const attended = bench.attended.peek();
+      const receiver = found.receivers.includes(attended) ? attended : (found.receivers[0] ?? attended);
+      bench.attend(receiver);
+      return { kind: "part", receiver, part: found.part };
+    };
+    return listenToPointing({
+      point: (found) => point(askedOf(found)),
+      keep: (found) => {
+        const asked = askedOf(found);
+        if (asked !== null) keep(asked);
+        else setKept((before) => (before?.kind === "part" ? null : before));
+      },
+    });
+  }, [bench]);
+  return {
+    asked: pointed ?? kept,
+    kept,
+    point,
+    keep,
+    letGo: () => {
+      setKept(null);
+      setPointed(null);
+    },
+  };
+}
 
 /** What a good-looking panel does not say. */
 function Cautions({ bench }: { readonly bench: Bench }): JSX.Element | null {
@@ -106,7 +174,7 @@ function Cautions({ bench }: { readonly bench: Bench }): JSX.Element | null {
 }
 
 /** Whose argument is shown. Touching a receiver's controls chooses it too. */
-function ReceiverTabs({ bench }: { readonly bench: Bench }): JSX.Element | null {
+export function ReceiverTabs({ bench }: { readonly bench: Bench }): JSX.Element | null {
   const receivers = bench.scene.value.receivers;
   if (receivers.length < 2) return null;
   return (
