@@ -33,7 +33,7 @@ export function actOnStations(scene: Scene, action: StationAction): Scene {
     case "move-station": {
       const place = placeOf(scene, action.ident);
       const station = stations[place];
-      return station === undefined ? scene : put(scene, place, moved(station, action.to));
+      return station === undefined ? scene : put(scene, place, stationMoved(station, action.to));
     }
     case "remove-station": {
       const place = placeOf(scene, action.ident);
@@ -76,7 +76,8 @@ function eachIdentOnce(stations: readonly Station[]): readonly Station[] {
   return stations.filter(({ ident }) => !idents.has(ident) && idents.add(ident));
 }
 
-function moved(station: Station, to: LatLon): Station {
+/** The station at another place, with a DME that stands apart as far off and in the same direction. */
+export function stationMoved(station: Station, to: LatLon): Station {
   const { position, dmeSite } = station;
   if (position.latDeg === to.latDeg && position.lonDeg === to.lonDeg) return station;
   if (dmeSite === null) return { ...station, position: to };
