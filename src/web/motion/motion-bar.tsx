@@ -5,13 +5,16 @@ import { type Theme, timeWords } from "../../draw/index.ts";
 import type { Bench } from "../state/bench.ts";
 import { remembered } from "../state/preferences.ts";
 import { MotionMore } from "./motion-more.tsx";
-import { type Player, SPEEDS } from "./player.ts";
+import { Pace } from "./pace.tsx";
+import type { Player } from "./player.ts";
 
 export interface MotionBarProps {
   readonly bench: Bench;
   readonly player: Player;
   readonly theme: Theme;
   readonly typeScale?: number;
+  /** On a phone: one short row, the rest behind "More". */
+  readonly compact?: boolean;
 }
 
 const moreOpen = remembered<boolean>(
@@ -21,12 +24,22 @@ const moreOpen = remembered<boolean>(
   (open) => (open ? "open" : "shut"),
 );
 
-export function MotionBar({ bench, player, theme, typeScale = 1 }: MotionBarProps): JSX.Element {
+export function MotionBar({
+  bench,
+  player,
+  theme,
+  typeScale = 1,
+  compact = false,
+}: MotionBarProps): JSX.Element {
   const playing = player.playing.value;
   const open = moreOpen.value;
   return (
-    <section class="motion" aria-label="Motion">
-      {open ? <MotionMore bench={bench} player={player} theme={theme} typeScale={typeScale} /> : null}
+    <section class="motion" aria-label="Motion" data-compact={compact}>
+      {open ? (
+        <MotionMore bench={bench} player={player} theme={theme} typeScale={typeScale}>
+          {compact ? <Pace player={player} /> : null}
+        </MotionMore>
+      ) : null}
       <div class="motion-row">
         <button
           type="button"
@@ -38,41 +51,13 @@ export function MotionBar({ bench, player, theme, typeScale = 1 }: MotionBarProp
           <PlaySign playing={playing} />
           {playing ? "Pause" : "Play"}
         </button>
-        <div class="motion-steps">
-          {([1, 10] as const).map((stepS) => (
-            <button
-              key={stepS}
-              type="button"
-              class="button"
-              aria-label={`Step on by ${stepS} s`}
-              title={stepS === 1 ? "Period, back with comma" : "Shift and period, back with Shift and comma"}
-              onClick={() => player.stepBy(stepS)}
-            >
-              {stepS} s
-            </button>
-          ))}
-        </div>
-        <label class="pick">
-          <span class="unseen">Speed</span>
-          <select
-            value={player.speed.value}
-            onChange={(event) => {
-              const wanted = Number(event.currentTarget.value);
-              player.setSpeed(SPEEDS.find((speed) => speed === wanted) ?? 1);
-            }}
-          >
-            {SPEEDS.map((speed) => (
-              <option key={speed} value={speed}>
-                {speed}×
-              </option>
-            ))}
-          </select>
-        </label>
+        {compact ? null : <Pace player={player} />}
         <Scrubber player={player} />
         <button
           type="button"
           class="button"
           aria-expanded={open}
+          aria-label="More of the flight"
           title="Turns, climbs and what the needle has shown"
           onClick={() => {
             moreOpen.value = !open;

@@ -19,9 +19,11 @@ export interface MotionMoreProps {
 
 const PLOT_HEIGHT_PX = 132;
 
-export function MotionMore({ bench, player, theme, typeScale }: MotionMoreProps): JSX.Element {
+export function MotionMore(props: MotionMoreProps & { readonly children: JSX.Element | null }): JSX.Element {
+  const { bench, player, theme, typeScale, children } = props;
   return (
     <div class="motion-more">
+      {children}
       <FlightOrders bench={bench} player={player} />
       <History bench={bench} player={player} theme={theme} typeScale={typeScale} />
     </div>
