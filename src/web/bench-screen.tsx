@@ -5,6 +5,9 @@ import { TRAINING_CAUTION } from "../scene/index.ts";
 import type { AppProps } from "./app.tsx";
 import { ChartSheet } from "./chart/chart-sheet.tsx";
 import { ChartTools } from "./chart/chart-tools.tsx";
+import { AskCard } from "./covers/ask-card.tsx";
+import { CoverMenu } from "./covers/cover-menu.tsx";
+import { CoverPointer } from "./covers/cover-pointer.tsx";
 import { Announcer } from "./frame/announcer.tsx";
 import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
 import { Header } from "./frame/header.tsx";
@@ -43,6 +46,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
         </button>
       ) : null}
       <UndoButtons bench={bench} />
+      <CoverMenu bench={bench} />
       <button type="button" class="button" onClick={onShare}>
         Share
       </button>
@@ -57,9 +61,10 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       data-phone={phone}
       style={{ "--type-scale": String(typeScale) }}
     >
-      <Header bench={bench} onHome={projecting || phone ? null : screen.goHome}>
+      <Header bench={bench} onHome={projecting || phone ? null : screen.goHome} editable={!projecting}>
         {projecting || phone ? null : tools}
       </Header>
+      <AskCard bench={bench} theme={theme} />
       <Table
         layout={layout}
         views={{
@@ -78,7 +83,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
                   {children}
                   {phone ? <ChartTools hold={hold} /> : null}
                 </ChartSheet>
-                {projecting ? null : <MotionBar bench={bench} player={player} theme={theme} />}
+                {projecting ? null : <MotionBar bench={bench} player={player} theme={theme} compact={phone} />}
               </>
             ),
           },
@@ -107,6 +112,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       </footer>
       {phone ? <PhoneTabs layout={layout} /> : null}
       <Announcer bench={bench} />
+      <CoverPointer bench={bench} />
     </div>
   );
 }

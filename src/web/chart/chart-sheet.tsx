@@ -8,6 +8,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import { type ChartView, fitView, type Theme, type TrailPoint } from "../../draw/index.ts";
 import { isCovered } from "../../scene/index.ts";
+import { GuessOnChart } from "../covers/guess-on-chart.tsx";
 import { useElementSize } from "../frame/element-size.ts";
 import type { Bench } from "../state/bench.ts";
 import { AircraftHands } from "./aircraft-hands.tsx";
@@ -145,6 +146,7 @@ function Pictured(props: PicturedProps): JSX.Element {
           onMoved={onMoved}
         />
       )}
+      <GuessOnChart bench={bench} projection={projection} paper={paper} />
     </>
   );
 }

@@ -14,7 +14,7 @@ export interface PageCover {
 /** A needle is thin and a finger is not: nothing is taken to be smaller than this, px. */
 const LEAST_PX = 28;
 
-/** In a receiver's place on the panel: its name is on the article. */
+/** In a receiver's place on the panel: its name is on the body. */
 const IN_RECEIVER: readonly (readonly [string, ReceiverPart])[] = [
   [".face [data-part='needle']", "needle"],
   [".needle-row", "needle"],
@@ -51,11 +51,11 @@ export const stripAt = (x: number, y: number, covers: readonly string[]): PageCo
 
 function coverables(): PageCover[] {
   const views = VIEWS.map((view) => [`.view[data-view='${view}'] > .sheet`, view] as const);
-  const receivers = [...document.querySelectorAll<HTMLElement>(".receiver[data-name]")];
+  const receivers = [...document.querySelectorAll<HTMLElement>(".receiver-body[data-receiver]")];
   return [
     ...[...views, ...SHARED].flatMap(([selector, cover]) => boxes(document, selector, cover)),
     ...receivers.flatMap((article) => {
-      const name = article.dataset.name ?? "";
+      const name = article.dataset.receiver ?? "";
       return [
         { cover: name, isStrip: false, box: article.getBoundingClientRect() },
         ...IN_RECEIVER.flatMap(([selector, part]) => boxes(article, selector, `${name}.${part}`)),
@@ -73,7 +73,7 @@ const boxes = (within: ParentNode, selector: string, cover: string): PageCover[]
 
 function strips(covers: readonly string[]): PageCover[] {
   return [...document.querySelectorAll<HTMLElement>(".table [data-cover]")].flatMap((strip) => {
-    const receiver = strip.closest<HTMLElement>(".receiver[data-name]")?.dataset.name ?? null;
+    const receiver = strip.closest<HTMLElement>(".receiver-body[data-receiver]")?.dataset.receiver ?? null;
     const cover = coverOfStrip(strip.dataset.cover ?? "", receiver, covers);
     return cover === null ? [] : [{ cover, isStrip: true, box: strip.getBoundingClientRect() }];
   });

@@ -1,17 +1,20 @@
 /** The head of the table: the way home, which scene this is and what it asks, and the tools that are of no one view. */
 
 import type { ComponentChildren, JSX } from "preact";
+import { AskLine } from "../covers/ask-line.tsx";
 import type { Bench } from "../state/bench.ts";
 
 export interface HeaderProps {
   readonly bench: Bench;
   /** Null where it has no place: projecting. */
   readonly onHome: (() => void) | null;
+  /** Whether the question may be edited: preparing, not projecting. */
+  readonly editable: boolean;
   readonly children: ComponentChildren;
 }
 
-export function Header({ bench, onHome, children }: HeaderProps): JSX.Element {
-  const { title, about, ask } = bench.scene.value;
+export function Header({ bench, onHome, editable, children }: HeaderProps): JSX.Element {
+  const { title } = bench.scene.value;
   return (
     <header class="head">
       {onHome === null ? null : (
@@ -21,20 +24,9 @@ export function Header({ bench, onHome, children }: HeaderProps): JSX.Element {
       )}
       <div class="head-words">
         <h1>{title}</h1>
-        <div class="ask">
-          <p>{ask === "" ? about : ask}</p>
-          {ask === "" || about === "" ? null : <About about={about} />}
-        </div>
+        <AskLine bench={bench} editable={editable} />
       </div>
       {children}
     </header>
   );
 }
-
-/** What the scene shows, and so often its answer: behind a word, for the one who wants it. */
-const About = ({ about }: { readonly about: string }): JSX.Element => (
-  <details class="more">
-    <summary>About this scene</summary>
-    <p class="sheet">{about}</p>
-  </details>
-);

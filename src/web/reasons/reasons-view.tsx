@@ -5,7 +5,11 @@
 
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { Reason } from "../../reason/index.ts";
+import { chainOf, spokenSteps } from "../../draw/index.ts";
+import { cautionsUnderCovers, type Reason, withheldBy } from "../../reason/index.ts";
+import { askingOf } from "../covers/asking.ts";
+import { WithheldSteps } from "../covers/withheld-steps.tsx";
+import { CoveredNote } from "../panel/covered-note.tsx";
 import type { Bench } from "../state/bench.ts";
 import { type Asked, askedNote, isSameAsked, litBy, stepsAsked } from "./asked.ts";
 import { bringIntoView } from "./bring-into-view.ts";
@@ -22,7 +26,7 @@ export interface ReasonsViewProps {
 export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): JSX.Element {
   const all = bench.reasons.value;
   const { covers } = bench.scene.value;
-  const chain = useMemo(() => chainOf(all, covers, false), [all, covers]);
+  const links = useMemo(() => chainOf(all, covers, false), [all, covers]);
   const reasons = useMemo(() => spokenSteps(all, covers), [all, covers]);
   const revealed = withheldBy(all, askingOf(bench).revealed.value);
   const attended = bench.attended.value;
@@ -59,49 +63,52 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
       ) : (
         <div class="argument" ref={chain}>
           <ol class="chain" aria-label={`Why ${attended} reads so`} onPointerLeave={() => point(null)}>
-            {chain.map((item) => {
-              if (item.kind !== "step") return <WithheldSteps key={itemKey(item)} item={item} />;
+            {links.map((item) => {
+              if (item.kind === "receiver") return null;
+              if (item.kind === "withheld")
+                return <WithheldSteps key={`withheld ${item.from}`} from={item.from} to={item.to} />;
               const { reason } = item;
               const isRevealed = revealed.includes(reason);
               return (
-              <li
-                key={reason.rule}
-                data-rule={reason.rule}
-                data-lit={steps.includes(reason)}
-                data-revealed={isRevealed}
-              >
-                <button
-                  type="button"
-                  class="link"
-                  aria-pressed={kept?.kind === "step" && kept.rule === reason.rule}
-                  onPointerEnter={(event) => {
-                    if (event.pointerType === "mouse") pointAt(reason);
-                  }}
-                  onFocus={(event) => {
-                    if (event.currentTarget.matches(":focus-visible")) pointAt(reason);
-                  }}
-                  onBlur={() => point(null)}
-                  onClick={() => {
-                    keep({ kind: "step", rule: reason.rule });
-                    onPointedAt();
-                  }}
-                  onKeyDown={(event) => {
-                    if (event.key !== "Escape" || asked === null) return;
-                    event.preventDefault();
-                    letGo();
-                  }}
+                <li
+                  key={reason.rule}
+                  data-rule={reason.rule}
+                  data-lit={steps.includes(reason)}
+                  data-revealed={isRevealed}
                 >
-                  <span class="bead" aria-hidden="true">
-                    {reason.number}
-                  </span>
-                  <span class="link-words">
-                    <strong>{reason.title}</strong>{" "}
-                    {isRevealed ? <span class="was-covered">was covered</span> : null}{" "}
-                    <span class="sentence">{reason.sentence}</span>
-                  </span>
-                </button>
-              </li>
-            ))}
+                  <button
+                    type="button"
+                    class="link"
+                    aria-pressed={kept?.kind === "step" && kept.rule === reason.rule}
+                    onPointerEnter={(event) => {
+                      if (event.pointerType === "mouse") pointAt(reason);
+                    }}
+                    onFocus={(event) => {
+                      if (event.currentTarget.matches(":focus-visible")) pointAt(reason);
+                    }}
+                    onBlur={() => point(null)}
+                    onClick={() => {
+                      keep({ kind: "step", rule: reason.rule });
+                      onPointedAt();
+                    }}
+                    onKeyDown={(event) => {
+                      if (event.key !== "Escape" || asked === null) return;
+                      event.preventDefault();
+                      letGo();
+                    }}
+                  >
+                    <span class="bead" aria-hidden="true">
+                      {reason.number}
+                    </span>
+                    <span class="link-words">
+                      <strong>{reason.title}</strong>{" "}
+                      {isRevealed ? <span class="was-covered">was covered</span> : null}{" "}
+                      <span class="sentence">{reason.sentence}</span>
+                    </span>
+                  </button>
+                </li>
+              );
+            })}
           </ol>
           <Cautions bench={bench} />
         </div>
@@ -162,7 +169,8 @@ function useAsked(bench: Bench): AskedState {
 
 /** What a good-looking panel does not say. */
 function Cautions({ bench }: { readonly bench: Bench }): JSX.Element | null {
-  const { cautions } = bench.situation.value;
+  const { cautions: all, scene } = bench.situation.value;
+  const cautions = cautionsUnderCovers(all, scene.covers);
   if (cautions.length === 0) return null;
   return (
     <ul class="cautions" aria-label="Cautions">
