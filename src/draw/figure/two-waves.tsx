@@ -9,6 +9,7 @@ import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
 import { LINE_HEIGHT, wrapText } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
+import { CourseMarks, markedCourse } from "./course-marks.tsx";
 import { LagMark } from "./lag-mark.tsx";
 import { waveIdent, wavesSentence } from "./wave-reading.ts";
 import { layoutWaves, type WavesLayout } from "./waves-layout.ts";
@@ -82,7 +83,8 @@ interface WavesProps extends TwoWavesProps {
 
 function Waves(props: WavesProps) {
   const { reading, radialDeg, widthPx, heightPx, theme, typeScale: scale = 1 } = props;
-  const layout = layoutWaves(widthPx, heightPx, scale, TO_TURNS - FROM_TURNS);
+  const course = markedCourse(reading, props.covers ?? []);
+  const layout = layoutWaves(widthPx, heightPx, scale, TO_TURNS - FROM_TURNS, course !== null);
   const { left, right, middleY, amplitudePx, markY } = layout.plot;
   const lagTurns = radialDeg / 360;
   const xOf = (turns: number): number =>
@@ -91,6 +93,17 @@ function Waves(props: WavesProps) {
   return (
     <>
       <Legend {...props} layout={layout} />
+      {course !== null && (
+        <CourseMarks
+          course={course}
+          xOf={xOf}
+          topY={middleY - amplitudePx}
+          bottomY={middleY + amplitudePx}
+          wordsY={middleY - amplitudePx - 6 * scale}
+          scale={scale}
+          theme={theme}
+        />
+      )}
       <line
         x1={px(left)}
         x2={px(right)}

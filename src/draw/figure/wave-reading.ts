@@ -1,7 +1,9 @@
 /** Whose waves the signal view shows, how far apart they are, and that in words. */
 
+import { reciprocal, threeDigits } from "../../earth/index.ts";
 import type { ReceiverReading } from "../../panel/index.ts";
 import { isCovered, isReceiverCovered, type Situation } from "../../scene/index.ts";
+import { markedCourse } from "./course-marks.tsx";
 
 /** One turn of the pattern, milliseconds: 30 a second. */
 export const TURN_MS = 1000 / 30;
@@ -33,5 +35,12 @@ export function wavesSentence(reading: ReceiverReading | null, covers: readonly 
   const ident = waveIdent(reading, covers);
   const from = ident === null ? "" : ` hears ${ident}`;
   const lag = `${Math.round(reading.radial)} degrees, ${lagMs(reading.radial).toFixed(1)} of ${TURN_MS.toFixed(1)} milliseconds`;
-  return `${reading.settings.name}${from}: the variable wave comes ${lag}, after the reference. That is the radial.`;
+  return `${reading.settings.name}${from}: the variable wave comes ${lag}, after the reference. That is the radial.${courseSentence(reading, covers)}`;
+}
+
+function courseSentence(reading: ReceiverReading, covers: readonly string[]): string {
+  const course = markedCourse(reading, covers);
+  if (course === null) return "";
+  const [from, to] = [threeDigits(course), threeDigits(reciprocal(course))];
+  return ` On course ${from} the needle is centred where that is ${from}, FROM, or ${to}, TO.`;
 }

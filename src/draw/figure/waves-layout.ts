@@ -41,8 +41,17 @@ const BESIDE_PX = 214;
 /** A wave much higher than long is no easier to compare. */
 const MOST_HIGH_FOR_A_TURN = 0.42;
 
-/** @param turns how many turns of the pattern are drawn across */
-export function layoutWaves(widthPx: number, heightPx: number, scale: number, turns: number): WavesLayout {
+/**
+ * @param turns how many turns of the pattern are drawn across
+ * @param wordsAbove whether a line of words stands above the waves
+ */
+export function layoutWaves(
+  widthPx: number,
+  heightPx: number,
+  scale: number,
+  turns: number,
+  wordsAbove = false,
+): WavesLayout {
   const marginPx = 14 * scale;
   const sizePx = 12 * scale;
   const linePx = sizePx * LINE_HEIGHT;
@@ -72,7 +81,8 @@ export function layoutWaves(widthPx: number, heightPx: number, scale: number, tu
 
   const left = beside ? marginPx * 2 + legendPx : marginPx;
   const right = widthPx - marginPx;
-  const plotTop = beside ? marginPx : top + legendHighPx + 4 * scale;
+  const wordsPx = wordsAbove ? 18 * scale : 0;
+  const plotTop = beside ? Math.max(marginPx, wordsPx + 8 * scale) : top + legendHighPx + wordsPx + 4 * scale;
   const plotBottom = heightPx - marginPx * 0.8 - 30 * scale;
   const middleY = (plotTop + plotBottom) / 2;
   const highestPx = Math.min(
