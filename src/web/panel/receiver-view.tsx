@@ -123,9 +123,11 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
         </div>
         <div class="rows">
           {face === "rmi" ? null : covered.has("course") ? (
-            <CoveredNote what="course" />
+            <div class="course-row">
+              <CoveredNote what="course" />
+            </div>
           ) : (
-            <div data-part="course-card">
+            <div class="course-row" data-part="course-card">
               <Stepper
                 id={`${name}-course`}
                 name={`${name} course`}
@@ -149,7 +151,9 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
           )}
           <NeedleRow reading={reading} covers={covers} covered={covered} isLit={isLit} />
           {covered.has("dme") ? (
-            <CoveredNote what="DME" />
+            <div class="dme-row">
+              <CoveredNote what="DME" />
+            </div>
           ) : (
             <DistanceRow
               reading={reading}
@@ -157,7 +161,7 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
               lit={isLit("dme")}
             />
           )}
-          <div data-part="ident">
+          <div class="ident-row" data-part="ident">
             <IdentifyRow
               bench={bench}
               identify={identify}
