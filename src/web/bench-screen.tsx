@@ -1,6 +1,7 @@
 /** The drawing table with its four views, the head above it and the caution below. */
 
 import type { JSX } from "preact";
+import { useMemo } from "preact/hooks";
 import { TRAINING_CAUTION } from "../scene/index.ts";
 import type { AppProps } from "./app.tsx";
 import { ChartSheet } from "./chart/chart-sheet.tsx";
@@ -23,6 +24,9 @@ import { useMotion } from "./motion/use-motion.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
 import { SignalView } from "./signal/signal-view.tsx";
+import { ChartToolSheets } from "./tools/chart-tool-sheets.tsx";
+import { ToolRow } from "./tools/tool-row.tsx";
+import { createToolState } from "./tools/tool-state.ts";
 
 export interface BenchScreenProps extends AppProps {
   readonly onShare: () => void;
@@ -36,6 +40,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const phone = layout.phone.value;
   const projecting = layout.preset.value === "project";
   const typeScale = layout.typeScale.value;
+  const chartTools = useMemo(createToolState, [bench]);
   useLayoutKeys(layout);
   useMotion({ bench, player, sight: hold });
   const tools = (
@@ -45,7 +50,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
           Home
         </button>
       ) : null}
-      <UndoButtons bench={bench} />
+      {phone ? null : <UndoButtons bench={bench} />}
       <CoverMenu bench={bench} />
       <button type="button" class="button" onClick={onShare}>
         Share
@@ -59,17 +64,30 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       class="bench"
       data-preset={layout.preset.value}
       data-phone={phone}
+      data-pane={phone ? layout.phonePane.value : undefined}
       style={{ "--type-scale": String(typeScale) }}
     >
       <Header bench={bench} onHome={projecting || phone ? null : screen.goHome} editable={!projecting}>
-        {projecting || phone ? null : tools}
+        {projecting ? null : phone ? <UndoButtons bench={bench} /> : tools}
       </Header>
-      <AskCard bench={bench} theme={theme} />
+      <AskCard
+        bench={bench}
+        theme={theme}
+        foldable={phone}
+        onLifted={() => {
+          if (!layout.isSeen("reasons")) layout.choose("reasons");
+        }}
+      />
       <Table
         layout={layout}
         views={{
           chart: {
-            aside: <ChartTools hold={hold} />,
+            aside: (
+              <>
+                <ToolRow tools={chartTools} />
+                <ChartTools hold={hold} />
+              </>
+            ),
             sheet: (
               <>
                 <ChartSheet
@@ -78,19 +96,27 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
                   theme={theme}
                   typeScale={typeScale}
                   trail={player.trail}
+                  tools={chartTools}
                   onMoved={() => firstMinute.tick("drag")}
                 >
                   {children}
-                  {phone ? <ChartTools hold={hold} /> : null}
+                  {phone || projecting ? null : (
+                    <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
+                  )}
                 </ChartSheet>
-                {projecting ? null : <MotionBar bench={bench} player={player} theme={theme} compact={phone} />}
+                {phone ? <ChartTools hold={hold} /> : null}
+                {projecting ? null : (
+                  <MotionBar bench={bench} player={player} theme={theme} compact={phone} />
+                )}
               </>
             ),
           },
           panel: {
             sheet: <PanelView bench={bench} theme={theme} onTurned={() => firstMinute.tick("turn")} />,
           },
-          signal: { sheet: <SignalView bench={bench} theme={theme} typeScale={typeScale} /> },
+          signal: {
+            sheet: <SignalView bench={bench} theme={theme} typeScale={layout.typeScaleOf("signal")} />,
+          },
           reasons: {
             aside: <ReceiverTabs bench={bench} />,
             sheet: (
@@ -103,7 +129,13 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
           },
         }}
       />
-      {phone && layout.phonePane.value === "tools" ? tools : null}
+      {phone && layout.phonePane.value === "tools" ? (
+        <div class="phone-pane">
+          <ToolRow tools={chartTools} />
+          <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
+          {tools}
+        </div>
+      ) : null}
       <footer class="foot">
         {projecting ? null : <FirstMinuteSlip firstMinute={firstMinute} />}
         <p>{TRAINING_CAUTION}</p>

@@ -4,7 +4,7 @@
  */
 
 import type { JSX } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Theme } from "../../draw/index.ts";
 import { parseCover } from "../../scene/index.ts";
 import type { Bench } from "../state/bench.ts";
@@ -17,27 +17,63 @@ import { comparisonOf, Outcome } from "./outcome.tsx";
 export interface AskCardProps {
   readonly bench: Bench;
   readonly theme: Theme;
+  /** On a phone the card is folded to one line until it is wanted: chart and panel need the room. */
+  readonly foldable: boolean;
+  /** The cover is off: where the reasons are put away, they are wanted now. */
+  readonly onLifted: () => void;
 }
 
 /** Null while nothing is covered and nothing was guessed. */
-export function AskCard({ bench, theme }: AskCardProps): JSX.Element | null {
+export function AskCard({ bench, theme, foldable, onLifted }: AskCardProps): JSX.Element | null {
   const asking = askingOf(bench);
   const question = asking.asked.value;
   const card = useRef<HTMLElement>(null);
+  const [unfolded, setUnfolded] = useState(false);
   const called = asking.called.value;
   useEffect(() => {
     if (called === 0) return;
-    card.current?.scrollIntoView({ block: "nearest" });
-    card.current?.querySelector<HTMLElement>(FIRST_TO_ANSWER)?.focus();
+    setUnfolded(true);
+    requestAnimationFrame(() => card.current?.querySelector<HTMLElement>(FIRST_TO_ANSWER)?.focus());
   }, [called]);
+  const pencilled = question?.draft?.kind === "place";
+  useEffect(() => {
+    // A place pointed at on the chart wants to be given.
+    if (pencilled) setUnfolded(true);
+  }, [pencilled]);
   if (question === null) return null;
+  const folded = foldable && !unfolded;
   return (
-    <section class="sheet ask-card" aria-labelledby="ask-card-title" ref={card}>
+    <section
+      class="sheet ask-card"
+      aria-labelledby="ask-card-title"
+      data-foldable={foldable}
+      data-folded={folded}
+      ref={card}
+    >
       <header class="ask-head">
-        <h2 id="ask-card-title">{title(question)}</h2>
-        <Questions asking={asking} asked={question} />
+        <h2 id="ask-card-title">{title(question, !folded && asking.questions.value.length > 1)}</h2>
+        {foldable ? (
+          <button
+            type="button"
+            class="button ask-fold"
+            aria-expanded={!folded}
+            onClick={() => setUnfolded(folded)}
+          >
+            {folded ? (question.lifted ? "See it" : "Guess") : "Fold away"}
+          </button>
+        ) : null}
+        {folded ? null : <Questions asking={asking} asked={question} />}
       </header>
-      <Stage key={question.cover} bench={bench} asking={asking} question={question} theme={theme} />
+      {folded ? null : (
+        <Stage
+          key={question.cover}
+          bench={bench}
+          asking={asking}
+          question={question}
+          theme={theme}
+          onLifted={onLifted}
+        />
+      )}
       <p class="unseen" role="status">
         {question.lifted ? spoken(question, bench.scene.value.covers) : ""}
       </p>
@@ -47,9 +83,11 @@ export function AskCard({ bench, theme }: AskCardProps): JSX.Element | null {
 
 const FIRST_TO_ANSWER = ".ask-stage input, .ask-stage [role=slider], .ask-stage .button";
 
-const title = ({ cover, lifted }: Question): string =>
-  lifted ? `Guess and truth: ${coverWords(cover)}` : `What is under the strip? ${capital(coverWords(cover))}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Beside tabs that name it, the cover is not named twice. */
+function title({ cover, lifted }: Question, tabbed: boolean): string {
+  const stage = lifted ? "Guess and truth" : "Covered";
+  return tabbed ? stage : `${stage}: ${coverWords(cover)}`;
+}
 
 const spoken = ({ cover, given }: Question, covers: readonly string[]): string => {
   const last = given.at(-1);
@@ -69,7 +107,7 @@ function Questions({ asking, asked }: { asking: Asking; asked: Question }): JSX.
           aria-pressed={cover === asked.cover}
           onClick={() => asking.ask(cover)}
         >
-          {coverWords(cover)}
+          {coverWords(cover).replace(/^the /, "")}
         </button>
       ))}
     </fieldset>
@@ -81,10 +119,11 @@ interface StageProps {
   readonly asking: Asking;
   readonly question: Question;
   readonly theme: Theme;
+  readonly onLifted: () => void;
 }
 
 /** Guessing, guessed, or lifted. The focus goes along with the hand that brought it there. */
-function Stage({ bench, asking, question, theme }: StageProps): JSX.Element {
+function Stage({ bench, asking, question, theme, onLifted }: StageProps): JSX.Element {
   const { cover, lifted, guessing } = question;
   const stage = lifted ? "lifted" : guessing ? "guessing" : "guessed";
   const body = useRef<HTMLDivElement>(null);
@@ -106,6 +145,7 @@ function Stage({ bench, asking, question, theme }: StageProps): JSX.Element {
     const target = parseCover(cover);
     if (target?.kind === "receiver") bench.attend(target.receiver);
     bench.act({ kind: "lift-cover", cover });
+    onLifted();
   };
   return (
     <div class="ask-stage" ref={body}>

@@ -40,8 +40,14 @@ export function AskLine({ bench, editable }: AskLineProps): JSX.Element {
       <p>{line}</p>
       {ask === "" || about === "" || covered ? null : <About about={about} />}
       {editable ? (
-        <button type="button" class="quiet ask-edit" ref={edit} onClick={() => setEditing(true)}>
-          {ask === "" ? "Ask a question" : "Edit the question"}
+        <button
+          type="button"
+          class="quiet ask-edit"
+          aria-label={ask === "" ? "Ask a question" : "Edit the question"}
+          ref={edit}
+          onClick={() => setEditing(true)}
+        >
+          {ask === "" ? "Ask" : "Edit"}
         </button>
       ) : null}
     </div>

@@ -7,7 +7,8 @@ import { askingOf } from "./asking.ts";
 import { type CoverGroup, coverGroups } from "./cover-words.ts";
 
 /** Where a C is a letter, or belongs to something that lies over the table. */
-const TYPING = "input, select, textarea, [contenteditable], dialog[open]";
+const TYPING =
+  "input:not([type=checkbox], [type=radio], [type=range]), select, textarea, [contenteditable], dialog[open]";
 
 export function CoverMenu({ bench }: { readonly bench: Bench }): JSX.Element {
   const [isOpen, setOpen] = useState(false);
@@ -20,8 +21,7 @@ export function CoverMenu({ bench }: { readonly bench: Bench }): JSX.Element {
     const onKey = (event: KeyboardEvent) => {
       const wanted = event.key.toLowerCase() === "c" && !(event.ctrlKey || event.metaKey || event.altKey);
       const typing = event.target instanceof Element && event.target.closest(TYPING) !== null;
-      const inList = event.target instanceof Node && list.current?.contains(event.target) === true;
-      if (!wanted || (typing && !inList) || event.defaultPrevented) return;
+      if (!wanted || typing || event.defaultPrevented) return;
       event.preventDefault();
       if (isOpen) button.current?.focus();
       setOpen(!isOpen);

@@ -57,7 +57,7 @@ function coverables(): PageCover[] {
     ...receivers.flatMap((article) => {
       const name = article.dataset.receiver ?? "";
       return [
-        { cover: name, isStrip: false, box: article.getBoundingClientRect() },
+        { cover: name, isStrip: false, box: boxOf(article) },
         ...IN_RECEIVER.flatMap(([selector, part]) => boxes(article, selector, `${name}.${part}`)),
       ];
     }),
@@ -68,14 +68,14 @@ const boxes = (within: ParentNode, selector: string, cover: string): PageCover[]
   [...within.querySelectorAll(selector)].map((element) => ({
     cover,
     isStrip: false,
-    box: element.getBoundingClientRect(),
+    box: boxOf(element),
   }));
 
 function strips(covers: readonly string[]): PageCover[] {
   return [...document.querySelectorAll<HTMLElement>(".table [data-cover]")].flatMap((strip) => {
     const receiver = strip.closest<HTMLElement>(".receiver-body[data-receiver]")?.dataset.receiver ?? null;
     const cover = coverOfStrip(strip.dataset.cover ?? "", receiver, covers);
-    return cover === null ? [] : [{ cover, isStrip: true, box: strip.getBoundingClientRect() }];
+    return cover === null ? [] : [{ cover, isStrip: true, box: boxOf(strip) }];
   });
 }
 
@@ -100,11 +100,16 @@ export function coverOfStrip(
   return candidates.find((cover) => covers.includes(cover) && parseCover(cover) !== null) ?? null;
 }
 
-function holds(box: DOMRect, x: number, y: number): boolean {
-  if (box.width === 0 && box.height === 0) return false;
+const holds = (box: DOMRect, x: number, y: number): boolean =>
+  box.width > 0 && x >= box.left && x <= box.right && y >= box.top && y <= box.bottom;
+
+/** Where an element is drawn, at least as large as a finger; empty where it is not drawn at all. */
+function boxOf(element: Element): DOMRect {
+  const box = element.getBoundingClientRect();
+  if (box.width === 0 && box.height === 0) return box;
   const beside = (size: number) => Math.max(0, (LEAST_PX - size) / 2);
   const [right, down] = [beside(box.width), beside(box.height)];
-  return x >= box.left - right && x <= box.right + right && y >= box.top - down && y <= box.bottom + down;
+  return new DOMRect(box.x - right, box.y - down, box.width + 2 * right, box.height + 2 * down);
 }
 
 const smallest = (found: readonly PageCover[]): PageCover | null =>
@@ -112,4 +117,4 @@ const smallest = (found: readonly PageCover[]): PageCover | null =>
     (least, each) => (least === null || areaOf(each) < areaOf(least) ? each : least),
     null,
   );
-const areaOf = ({ box }: PageCover): number => Math.max(LEAST_PX, box.width) * Math.max(LEAST_PX, box.height);
+const areaOf = ({ box }: PageCover): number => box.width * box.height;

@@ -14,6 +14,8 @@ export function Announcer({ bench }: { readonly bench: Bench }): JSX.Element {
   const said = useRef<readonly string[]>([]);
   const [news, setNews] = useState("");
   const now = situation.receivers.map((reading) => faceSentence(reading, covers)).join(BETWEEN);
+  // What has been said may be what has just been covered.
+  useEffect(() => setNews(""), [covers]);
   useEffect(() => {
     const timer = setTimeout(() => {
       const sentences = now.split(BETWEEN);

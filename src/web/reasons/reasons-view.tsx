@@ -44,6 +44,12 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
     const step = first === undefined ? null : chain.current?.querySelector(`[data-rule="${first}"]`);
     if (chain.current !== null && step instanceof HTMLElement) bringIntoView(step, chain.current, wanted);
   }, [first, asked, wanted]);
+  const comeToLight = revealed[0]?.rule;
+  useEffect(() => {
+    const step =
+      comeToLight === undefined ? null : chain.current?.querySelector(`[data-rule="${comeToLight}"]`);
+    if (chain.current !== null && step instanceof HTMLElement) bringIntoView(step, chain.current, true);
+  }, [comeToLight]);
   const pointAt = (reason: Reason) => {
     point({ kind: "step", rule: reason.rule });
     onPointedAt();
