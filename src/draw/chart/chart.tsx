@@ -21,12 +21,16 @@ import { ReceiverLineParts } from "./lines.tsx";
 import { type LinesLayout, layOutLines } from "./lines-layout.ts";
 import { seenOnChart } from "./seen.ts";
 import { StationParts } from "./stations.tsx";
+import { WorldLand } from "./world-land.tsx";
+import type { WorldOutlines } from "./world-outlines.ts";
 
 export interface ChartProps extends FrameProps {
   readonly situation: Situation;
   readonly lit?: Lit | null;
   /** Whose lines are drawn in full; the first receiver when left out. */
   readonly receiver?: string;
+  /** Outlines of the world's land, for a scene that has none of its own there. */
+  readonly world?: WorldOutlines | null;
 }
 
 interface PartProps {
@@ -38,7 +42,7 @@ interface PartProps {
 
 /** The whole sheet as one SVG element, with its title and description. */
 export function Chart(props: ChartProps): VNode {
-  const { situation, widthPx, heightPx, theme, idPrefix, lit, receiver } = props;
+  const { situation, widthPx, heightPx, theme, idPrefix, lit, receiver, world } = props;
   const frame = chartFrame(props);
   return (
     <svg
@@ -52,7 +56,7 @@ export function Chart(props: ChartProps): VNode {
       <title id={`${idPrefix}-title`}>{chartTitle(situation)}</title>
       <desc id={`${idPrefix}-desc`}>{chartDescription(situation)}</desc>
       {seenOnChart(situation).chart ? (
-        <ChartParts frame={frame} situation={situation} lit={lit} receiver={receiver} />
+        <ChartParts frame={frame} situation={situation} lit={lit} receiver={receiver} world={world} />
       ) : (
         <>
           <rect width={px(widthPx)} height={px(heightPx)} rx={2} fill={theme.paper} />
@@ -76,15 +80,16 @@ function ChartParts(props: {
   readonly situation: Situation;
   readonly lit: Lit | null | undefined;
   readonly receiver: string | undefined;
+  readonly world: WorldOutlines | null | undefined;
 }): VNode {
-  const { frame, situation, lit, receiver } = props;
+  const { frame, situation, lit, receiver, world } = props;
   const ground = layOutGround(frame, situation, receiver);
   const offsetShown = lit?.parts.includes("offset") ?? false;
   const lines = layOutLines(frame, situation, ground, { receiver, offsetShown });
   const shared = { frame, situation, ground, lit };
   return (
     <>
-      <ChartGround {...shared} />
+      <ChartGround {...shared} world={world} />
       <ChartLines {...shared} lines={lines} />
       <ChartStations {...shared} />
       <ChartAircraft {...shared} lines={lines} />
@@ -94,7 +99,8 @@ function ChartParts(props: {
 }
 
 /** Sea, land, relief, graticule, airfields and names. */
-export function ChartGround({ frame, situation, ground }: PartProps): VNode {
+export function ChartGround(props: PartProps & { readonly world?: WorldOutlines | null | undefined }): VNode {
+  const { frame, situation, ground, world } = props;
   const { theme, idPrefix, widthPx, heightPx, window } = frame;
   const land = situation.scene.land;
   return (
@@ -111,6 +117,7 @@ export function ChartGround({ frame, situation, ground }: PartProps): VNode {
       </defs>
       <rect width={px(widthPx)} height={px(heightPx)} rx={2} fill={theme.sea} />
       <g clip-path={`url(#${idPrefix}-window)`}>
+        {world && <WorldLand frame={frame} outlines={world} />}
         {land && <LandAreas frame={frame} land={land} />}
         <GraticuleLines frame={frame} />
         {land && <LandNames frame={frame} names={ground.names} />}

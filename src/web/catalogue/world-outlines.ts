@@ -1,18 +1,27 @@
 /** The outlines of the world's land, fetched when a chart first leaves the scene's own. */
 
-import { type ReadonlySignal, signal } from "@preact/signals";
+import { signal } from "@preact/signals";
+import { useEffect } from "preact/hooks";
 import type { ChartView, WorldOutlines } from "../../draw/index.ts";
 import { geodesicDistanceNm } from "../../earth/index.ts";
 import type { Land } from "../../radio/index.ts";
+import type { ChartSize } from "../chart/chart-window.ts";
 
 const outlines = signal<WorldOutlines | null>(null);
-/** Null until they have been asked for and have come. */
-export const worldLand: ReadonlySignal<WorldOutlines | null> = outlines;
+
+/** The world's land for a view that wants it, once it has come; null otherwise. */
+export function useWorldLand(view: ChartView, size: ChartSize, land: Land | null): WorldOutlines | null {
+  const wanted = worldLandIsWanted(view, size.heightPx / size.widthPx, land);
+  useEffect(() => {
+    if (wanted) void loadWorldLand();
+  }, [wanted]);
+  return wanted ? outlines.value : null;
+}
 
 let asked: Promise<void> | null = null;
 
 /** Loads them, once. Where they cannot be had the chart goes without, and the next call tries again. */
-export function loadWorldLand(): Promise<void> {
+function loadWorldLand(): Promise<void> {
   asked ??= load().catch(() => {
     asked = null;
   });

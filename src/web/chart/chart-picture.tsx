@@ -21,6 +21,7 @@ import {
   type Theme,
   Trail,
   type TrailPoint,
+  type WorldOutlines,
 } from "../../draw/index.ts";
 import { isCovered, type Situation } from "../../scene/index.ts";
 import type { ChartSize } from "./chart-window.ts";
@@ -37,6 +38,8 @@ export interface ChartPictureProps {
   readonly receiver: string;
   /** Where the aircraft has flown. */
   readonly trail: readonly TrailPoint[];
+  /** Outlines of the world's land, where the scene has none of its own. */
+  readonly world: WorldOutlines | null;
 }
 
 const ID_PREFIX = "chart";
@@ -49,7 +52,7 @@ export function ChartPicture(props: ChartPictureProps): JSX.Element {
 }
 
 function OpenChart(props: ChartPictureProps): JSX.Element {
-  const { situation, view, size, theme, typeScale, lit, receiver, trail } = props;
+  const { situation, view, size, theme, typeScale, lit, receiver, trail, world } = props;
   const { widthPx, heightPx } = size;
   const frame = useMemo(
     () => chartFrame({ view, widthPx, heightPx, theme, typeScale, idPrefix: ID_PREFIX }),
@@ -58,8 +61,8 @@ function OpenChart(props: ChartPictureProps): JSX.Element {
   const ground = useHeldGround(frame, situation, receiver);
   const { land, wind } = situation.scene;
   const groundPicture = useMemo(
-    () => <ChartGround frame={frame} situation={situation} ground={ground} />,
-    [frame, ground, land],
+    () => <ChartGround frame={frame} situation={situation} ground={ground} world={world} />,
+    [frame, ground, land, world],
   );
   const stationsPicture = useMemo(
     () => <ChartStations frame={frame} situation={situation} ground={ground} lit={lit} />,

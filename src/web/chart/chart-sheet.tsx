@@ -8,9 +8,12 @@ import type { ComponentChildren, JSX } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import { type ChartView, fitView, type Theme, type TrailPoint } from "../../draw/index.ts";
 import { isCovered } from "../../scene/index.ts";
+import { useWorldLand } from "../catalogue/world-outlines.ts";
 import { GuessOnChart } from "../covers/guess-on-chart.tsx";
 import { useElementSize } from "../frame/element-size.ts";
 import type { Bench } from "../state/bench.ts";
+import { ChartToolLayer } from "../tools/chart-tool-layer.tsx";
+import type { ToolState } from "../tools/tool-state.ts";
 import { AircraftHands } from "./aircraft-hands.tsx";
 import type { ChartHold } from "./chart-hold.ts";
 import { ChartPicture } from "./chart-picture.tsx";
@@ -26,6 +29,7 @@ export interface ChartSheetProps {
   readonly typeScale: number;
   /** Where the aircraft has flown. */
   readonly trail: ReadonlySignal<readonly TrailPoint[]>;
+  readonly tools: ToolState;
   readonly onMoved: () => void;
   /** Laid over the chart. */
   readonly children: ComponentChildren;
@@ -34,7 +38,7 @@ export interface ChartSheetProps {
 const PAN_STEP_PX = 60;
 
 export function ChartSheet(props: ChartSheetProps): JSX.Element {
-  const { bench, hold, theme, typeScale, trail, onMoved, children } = props;
+  const { bench, hold, theme, typeScale, trail, tools, onMoved, children } = props;
   const ground = useRef<HTMLDivElement>(null);
   const size = useElementSize(ground);
   const toFrame = bench.situationAsOpened.value;
@@ -82,16 +86,27 @@ export function ChartSheet(props: ChartSheetProps): JSX.Element {
         onKeyDown={onKey}
       >
         {view === null || size === null ? null : (
-          <Pictured
-            bench={bench}
-            theme={theme}
-            typeScale={typeScale}
-            view={view}
-            size={size}
-            trail={trail}
-            paper={() => ground.current?.getBoundingClientRect() ?? null}
-            onMoved={onMoved}
-          />
+          <>
+            <Pictured
+              bench={bench}
+              theme={theme}
+              typeScale={typeScale}
+              view={view}
+              size={size}
+              trail={trail}
+              paper={() => ground.current?.getBoundingClientRect() ?? null}
+              onMoved={onMoved}
+            />
+            <ChartToolLayer
+              bench={bench}
+              tools={tools}
+              view={view}
+              size={size}
+              theme={theme}
+              typeScale={typeScale}
+              ground={() => ground.current}
+            />
+          </>
         )}
       </div>
       {children}
@@ -123,6 +138,7 @@ function Pictured(props: PicturedProps): JSX.Element {
   const situation = bench.situation.value;
   const projection = useMemo(() => projectionOf(view, size), [view, size]);
   const { covers } = situation.scene;
+  const world = useWorldLand(view, size, situation.scene.land);
   const handsOff = isCovered(covers, null, "aircraft") || isCovered(covers, null, "chart");
   return (
     <>
@@ -135,6 +151,7 @@ function Pictured(props: PicturedProps): JSX.Element {
         lit={bench.lit.value}
         receiver={bench.attended.value}
         trail={trail.value}
+        world={world}
       />
       {handsOff ? null : (
         <AircraftHands

@@ -25,14 +25,18 @@ export interface ChartToolLayerProps {
   readonly view: ChartView;
   readonly size: ChartSize;
   readonly theme: Theme;
+  readonly typeScale: number;
   /** The chart's ground: the element that the layer lies in. */
   readonly ground: () => HTMLElement | null;
 }
 
 export function ChartToolLayer(props: ChartToolLayerProps): JSX.Element | null {
-  const { bench, tools, view, size, theme, ground } = props;
+  const { bench, tools, view, size, theme, typeScale, ground } = props;
   const { scene } = bench.situation.value;
-  const frame = useMemo(() => chartFrame({ view, ...size, theme, idPrefix: "tools" }), [view, size, theme]);
+  const frame = useMemo(
+    () => chartFrame({ view, ...size, theme, typeScale, idPrefix: "tools" }),
+    [view, size, theme, typeScale],
+  );
   const covered = isCovered(scene.covers, null, "chart");
   const glass = !covered && (tools.open.value === "measure" || tools.wanted.value !== null);
   const now = useRef({ scene, projection: frame.projection });
