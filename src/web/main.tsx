@@ -3,6 +3,7 @@
 import { render } from "preact";
 import { App } from "./app.tsx";
 import { createChartHold } from "./chart/chart-hold.ts";
+import { servedScene } from "./files/served-scene.ts";
 import { noticeOf } from "./frame/fault-notice.tsx";
 import { createScreen } from "./home/screen.ts";
 import { createLayout } from "./layout/layout-state.ts";
@@ -14,7 +15,6 @@ import { createOut } from "./out/out-state.ts";
 import { createBench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import { createFirstMinute } from "./state/first-minute.ts";
-import { servedScene } from "./state/scene-files.ts";
 import { followTheme } from "./state/theme-choice.ts";
 
 async function start(root: HTMLElement): Promise<void> {
@@ -27,7 +27,8 @@ async function start(root: HTMLElement): Promise<void> {
   const bench = read?.ok
     ? createBench(read, read.scene)
     : createBench({ name: demo.key, origin: "demo" }, demo.scene);
-  const out = createOut(bench, { onOpened: screen.leaveHome });
+  const firstSource = read?.ok && "source" in read ? read.source : null;
+  const out = createOut(bench, { onOpened: screen.leaveHome, firstSource });
   out.notice.value = noticeOf(read);
   const hold = createChartHold(bench);
   const view = viewIn(read);

@@ -8,7 +8,7 @@ import { DEMO_FILES } from "../state/demo-files.ts";
 import { demoWorld } from "./demo-world.ts";
 import { sceneFileName } from "./file-name.ts";
 import type { GivenFile } from "./given-files.ts";
-import { type GivenRead, readGiven, readText } from "./read-given.ts";
+import { type GivenRead, readGiven, readText, type SceneText } from "./read-given.ts";
 import type { RecentEntry, RecentWork } from "./recent-entry.ts";
 import { type SavedText, savedText } from "./saved-text.ts";
 import type { SceneSource } from "./scene-source.ts";
@@ -25,12 +25,9 @@ const options = () => ({ atHand: DEMO_FILES, today: today() });
 export const readFiles = (given: readonly GivenFile[]): Promise<GivenRead | null> =>
   readGiven(given, options());
 
-/** One text as a scene, read with others beside it and the demo's behind them. Never throws. */
-export const readSceneText = (text: {
-  readonly path: string;
-  readonly text: string;
-  readonly files: ReadonlyMap<string, string>;
-}): GivenRead => readText(text, options());
+/** A scene that lies on this machine's disk, with all the files that it names. Never throws. */
+export const readServed = (served: SceneText): GivenRead =>
+  readText(served, { ...options(), atHand: new Map() });
 
 /** The scene as the text of a file. Never throws. */
 export const sceneText = (scene: Scene, source: SceneSource | null): SavedText =>
@@ -50,7 +47,7 @@ export function textWork(name: string, scene: Scene, source: SceneSource | null)
 /** The scene of an entry of recent work, read and checked as any file is. Never throws. */
 export function readRecent({ name, work }: RecentEntry): GivenRead {
   if (work.kind === "text")
-    return readSceneText({ path: work.path, text: work.text, files: new Map(work.files) });
+    return readText({ path: work.path, text: work.text, files: new Map(work.files) }, options());
   const read = sceneFromLink(work.link, { world: demoWorld() });
   return read.ok
     ? { ok: true, name, scene: read.scene, source: null, notes: read.notes }

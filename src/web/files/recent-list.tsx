@@ -2,8 +2,9 @@
 
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { Chart, fitView, type Theme } from "../../draw/index.ts";
-import { resolveScene, type Situation } from "../../scene/index.ts";
+import type { Theme } from "../../draw/index.ts";
+import { resolveScene, type Scene } from "../../scene/index.ts";
+import { Thumbnail } from "../home/thumbnail.tsx";
 import type { Recent } from "./recent.ts";
 import type { RecentEntry } from "./recent-entry.ts";
 import type { SceneDesk } from "./scene-desk.ts";
@@ -31,10 +32,12 @@ export function RecentList({ recent, desk, theme }: RecentListProps): JSX.Elemen
         {entries.map((entry) => (
           <li key={entry.id}>
             <button type="button" class="sheet recent-open" onClick={() => void desk.resume(entry)}>
-              <Thumbnail entry={entry} theme={theme} />
-              <strong>{entry.title === "" ? entry.name : entry.title}</strong>
-              <span class="note">
-                {entry.name}, {dayOf(entry.when)}
+              <Sketch entry={entry} theme={theme} />
+              <span class="scene-words">
+                <strong>{entry.title === "" ? entry.name : entry.title}</strong>
+                <span class="note">
+                  {entry.name}, {dayOf(entry.when)}
+                </span>
               </span>
             </button>
             <button
@@ -56,42 +59,31 @@ export function RecentList({ recent, desk, theme }: RecentListProps): JSX.Elemen
 const dayOf = (when: string): string =>
   new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
 
-const WIDTH_PX = 480;
-const HEIGHT_PX = 300;
-
-/** The chart of the scene; a blank sheet while it is read, and where it no longer can be. */
-function Thumbnail({ entry, theme }: { readonly entry: RecentEntry; readonly theme: Theme }): JSX.Element {
-  const [situation, setSituation] = useState<Situation | null>(null);
+/** The scene drawn small; a blank sheet while it is read, and where it no longer can be. */
+function Sketch({ entry, theme }: { readonly entry: RecentEntry; readonly theme: Theme }): JSX.Element {
+  const [scene, setScene] = useState<Scene | null>(null);
   useEffect(() => {
     let wanted = true;
-    void situationOf(entry).then((read) => wanted && setSituation(read));
+    void sceneIn(entry).then((read) => wanted && setScene(read));
     return () => {
       wanted = false;
     };
   }, [entry]);
-  return (
-    <span class="recent-thumb" aria-hidden="true">
-      {situation === null ? null : (
-        <Chart
-          situation={situation}
-          view={fitView(situation, WIDTH_PX, HEIGHT_PX)}
-          widthPx={WIDTH_PX}
-          heightPx={HEIGHT_PX}
-          theme={theme}
-          idPrefix={`recent-${entry.id}`}
-        />
-      )}
-    </span>
+  return scene === null ? (
+    <span class="thumbnail" aria-hidden="true" />
+  ) : (
+    <Thumbnail scene={scene} theme={theme} idPrefix={`recent-${entry.id}`} />
   );
 }
 
-async function situationOf(entry: RecentEntry): Promise<Situation | null> {
+async function sceneIn(entry: RecentEntry): Promise<Scene | null> {
   try {
     const { readRecent } = await import("./file-work.ts");
     const read = readRecent(entry);
-    return read.ok ? resolveScene(read.scene) : null;
+    // Tried here: what the engine refuses has no picture, and opening it tells why.
+    if (read.ok) resolveScene(read.scene);
+    return read.ok ? read.scene : null;
   } catch {
-    // The reader cannot be loaded, or the engine refuses the scene: then there is no picture, and opening it tells why.
     return null;
   }
 }

@@ -4,7 +4,7 @@ import { type Signal, signal } from "@preact/signals";
 import { followWork } from "../files/follow-work.ts";
 import { createRecent, type Recent } from "../files/recent.ts";
 import { createSceneDesk, type SceneDesk } from "../files/scene-desk.ts";
-import { createSources, type SceneSources } from "../files/scene-source.ts";
+import { createSources, type SceneSource, type SceneSources } from "../files/scene-source.ts";
 import type { Notice } from "../frame/fault-notice.tsx";
 import type { Bench } from "../state/bench.ts";
 import { createSaid, type Said } from "./said.ts";
@@ -18,9 +18,17 @@ export interface OutState {
   readonly notice: Signal<Notice | null>;
 }
 
-/** One for the life of the page. `onOpened` is called when a scene was opened from a file or from recent work. */
-export function createOut(bench: Bench, { onOpened }: { readonly onOpened?: () => void } = {}): OutState {
+export interface OutSettings {
+  /** Called when a scene was opened from a file or from recent work. */
+  readonly onOpened?: () => void;
+  /** The text of the scene that the bench begins with; null where it came from none. */
+  readonly firstSource?: SceneSource | null;
+}
+
+/** One for the life of the page. */
+export function createOut(bench: Bench, { onOpened, firstSource = null }: OutSettings = {}): OutState {
   const sources = createSources();
+  if (firstSource !== null) sources.keep(bench.opened.value.asOpened, firstSource);
   const recent = createRecent();
   const said = createSaid();
   const notice = signal<Notice | null>(null);
