@@ -161,7 +161,7 @@ describe("the flight", () => {
       await slider(page).fill("20");
       await speed(page).selectOption("5");
       await button(page, "Play").click();
-      await expect.poll(() => timeOn(page)).toBe("25 s");
+      await expect.poll(() => timeOn(page), { timeout: 5000 }).toBe("25 s");
       await button(page, "Pause").click();
       expect(Number(await slider(page).getAttribute("max"))).toBeLessThan(flown);
     }));
@@ -311,11 +311,15 @@ describe("for everyone", () => {
     onBench(
       "01",
       async (page) => {
+        const pane = (name: string) => page.locator(".phone-tabs button", { hasText: name });
+        await pane("Chart").tap();
         await button(page, "More of the flight").tap();
         await button(page, "Step on by 10 s").tap();
+        await pane("Panel").tap();
         await expectFaces(page, at(FIRST, 10));
+        await pane("Chart").tap();
         await button(page, "Play").tap();
-        await expect.poll(() => timeOn(page)).not.toBe("10 s");
+        await expect.poll(() => timeOn(page), { timeout: 5000 }).not.toBe("10 s");
         await button(page, "Pause").tap();
         const small = await page
           .locator(".motion button, .motion select, .motion input")

@@ -47,24 +47,30 @@ function History({ bench, player, theme, typeScale }: MotionMoreProps): JSX.Elem
     to(press.clientX);
     followPointer(press, ({ x }) => to(x));
   };
-  return (
-    <div class="motion-history" ref={holder} style={{ height: `${heightPx}px` }} onPointerDown={scrub}>
-      {widthPx === 0 ? null : points.length < 2 ? (
-        <p class="note">Play, and what {name} shows is drawn here against time.</p>
-      ) : (
+  const { covers } = bench.scene.value;
+  // The mark of the moment moves by less than a pixel in a second's part: no need to draw all anew with every frame.
+  const secondS = Math.floor(player.nowS.value);
+  const picture = useMemo(
+    () =>
+      widthPx === 0 || points.length < 2 ? null : (
         <NeedleHistory
           receiver={name}
           face={face}
           points={points}
-          nowS={player.nowS.value}
-          covers={bench.scene.value.covers}
+          nowS={secondS}
+          covers={covers}
           widthPx={widthPx}
           heightPx={heightPx}
           theme={theme}
           idPrefix="history"
           typeScale={typeScale}
         />
-      )}
+      ),
+    [name, face, points, secondS, covers, widthPx, heightPx, theme, typeScale],
+  );
+  return (
+    <div class="motion-history" ref={holder} style={{ height: `${heightPx}px` }} onPointerDown={scrub}>
+      {picture ?? <p class="note">Play, and what {name} shows is drawn here against time.</p>}
     </div>
   );
 }
