@@ -1,9 +1,9 @@
 /** Which piece of the earth the chart shows, while a hand has chosen one, and what the chart's tools do to it. */
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
-import type { ChartView } from "../../draw/index.ts";
+import { type ChartView, fitView } from "../../draw/index.ts";
 import type { Bench } from "../state/bench.ts";
-import { type ChartSize, zoomed } from "./chart-window.ts";
+import { type ChartSize, projectionOf, zoomed } from "./chart-window.ts";
 
 /** What the gestures read: the view as it stands, ahead of the next drawing, on a sheet of that size. */
 export interface ChartNow {
@@ -46,6 +46,18 @@ export function createChartHold(bench: Bench): ChartHold {
     },
     fit: () => {
       held.value = null;
+      const sheet = now.current?.size;
+      if (sheet !== undefined && hasGoneElsewhere(bench, sheet))
+        move(fitView(bench.situation.value, sheet.widthPx, sheet.heightPx));
     },
   };
+}
+
+/** Whether the frame of the scene as it was opened misses the scene as it is: other stations, or the aircraft off the sheet. */
+function hasGoneElsewhere(bench: Bench, { widthPx, heightPx }: ChartSize): boolean {
+  const { scene, asOpened } = bench.opened.value;
+  if (scene.stations !== asOpened.stations) return true;
+  const asFramed = fitView(bench.situationAsOpened.value, widthPx, heightPx);
+  const { x, y } = projectionOf(asFramed, { widthPx, heightPx }).toPaper(scene.aircraft.position);
+  return !(x >= 0 && x <= widthPx && y >= 0 && y <= heightPx);
 }

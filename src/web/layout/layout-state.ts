@@ -36,6 +36,8 @@ export interface Layout {
   readonly phonePane: Signal<PhonePane>;
   /** 1 to prepare; when projecting by the size of the window, up to 2. */
   readonly typeScale: ReadonlySignal<number>;
+  /** The same of one view: it grows, too, when it fills the table. */
+  readonly typeScaleOf: (view: View) => number;
   /** Whether the view is to be seen: on the table, and not beneath an enlarged one. */
   readonly isSeen: (view: View) => boolean;
   /** The view last touched: what a key enlarges or puts away. */
@@ -56,8 +58,10 @@ export interface WindowSize {
 const ARM_LENGTH_PX: WindowSize = { widthPx: 960, heightPx: 560 };
 const LEAST_PROJECTED = 1.25;
 const MOST_PROJECTED = 2;
-/** Under this width one column is left. */
-const PHONE_BELOW_PX = 700;
+/** Up to this width two columns have no room beside each other; the style sheets know it too. */
+const PHONE_UP_TO_PX = 760;
+/** A view that fills the table has larger type, up to so much; a chart rather shows more. */
+const ENLARGED: Readonly<Record<View, number>> = { chart: 1, panel: 1.5, signal: 1.6, reasons: 1.5 };
 /** In a lower window the chart has no room to spare for the signal. */
 const SIGNAL_FROM_PX = 820;
 
@@ -106,14 +110,16 @@ export function createLayout(): Layout {
   });
   const first = firstLayout(size.value);
   const kept = remembered("layout", first, (text) => layoutFrom(text, first), JSON.stringify);
-  const phone = computed(() => size.value.widthPx < PHONE_BELOW_PX);
+  const phone = computed(() => size.value.widthPx <= PHONE_UP_TO_PX);
   const preset = computed(() => (phone.value ? "prepare" : kept.value.preset));
   const arrangement = computed(() => kept.value[preset.value]);
-  const chosen = signal<View>("chart");
+  const { enlarged, shown } = arrangement.value;
+  const chosen = signal<View>(enlarged ?? shown[0] ?? "chart");
   const phonePane = signal<PhonePane>("panel");
   const arrange = (change: (now: Arrangement, view: View) => Arrangement, view: View) => {
     kept.value = { ...kept.value, [preset.value]: change(arrangement.value, view) };
   };
+  const typeScale = computed(() => (preset.value === "project" ? projectedScale(size.value) : 1));
   return {
     preset,
     arrangement,
@@ -122,7 +128,11 @@ export function createLayout(): Layout {
     chosen,
     isSeen: (view) =>
       phone.value ? view === "chart" || view === phonePane.value : isSeen(arrangement.value, view),
-    typeScale: computed(() => (preset.value === "project" ? projectedScale(size.value) : 1)),
+    typeScale,
+    typeScaleOf: (view) => {
+      const grown = !phone.value && arrangement.value.enlarged === view ? ENLARGED[view] : 1;
+      return Math.max(typeScale.value, Math.min(grown, projectedScale(size.value)));
+    },
     setPreset: (wanted) => {
       kept.value = { ...kept.value, preset: wanted };
     },

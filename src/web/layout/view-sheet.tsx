@@ -17,12 +17,16 @@ export function ViewSheet({ layout, view, aside, children }: ViewSheetProps): JS
   const choose = () => {
     layout.chosen.value = view;
   };
+  const scale = layout.typeScaleOf(view);
   const bare = layout.phone.value || layout.preset.value === "project";
   return (
     <div
       class="view"
       data-view={view}
       data-chosen={layout.chosen.value === view}
+      data-fills={layout.arrangement.value.enlarged === view && !layout.phone.value}
+      data-large={scale > 1}
+      style={{ "--type-scale": String(scale) }}
       hidden={!layout.isSeen(view)}
       onPointerDown={choose}
       onFocusIn={choose}
