@@ -112,7 +112,14 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
             ),
           },
           panel: {
-            sheet: <PanelView bench={bench} theme={theme} onTurned={() => firstMinute.tick("turn")} />,
+            sheet: (
+              <PanelView
+                bench={bench}
+                theme={theme}
+                flight={player}
+                onTurned={() => firstMinute.tick("turn")}
+              />
+            ),
           },
           signal: {
             sheet: <SignalView bench={bench} theme={theme} typeScale={layout.typeScaleOf("signal")} />,

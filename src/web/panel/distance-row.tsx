@@ -26,14 +26,14 @@ export function DistanceRow({ reading, named, lit }: DistanceRowProps): JSX.Elem
   return (
     <div class="row dme-row">
       <WhyButton receiver={settings.name} part="dme" what="DME" words={words} lit={lit}>
-        <span class="caption">DME</span>
+        <span class="caption">DME</span>{" "}
         {dme === null ? (
           <span class="caption">{words}</span>
         ) : (
           <span class="figures">
             {figures.map(([value, unit]) => (
               <span key={unit}>
-                <span class="digits">{value}</span> <span class="unit">{unit}</span>
+                <span class="digits">{value}</span> <span class="unit">{unit}</span>{" "}
               </span>
             ))}
           </span>
