@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -50,11 +51,38 @@ function demoScenes(): Plugin {
   };
 }
 
+/** `service-worker.js` beside the page, with the list of all that was built and its digest, so that the bench opens offline. */
+function serviceWorker(): Plugin {
+  const source = fileURLToPath(new URL("./src/web/offline/service-worker.js", import.meta.url));
+  return {
+    name: "service-worker",
+    apply: "build",
+    enforce: "post",
+    generateBundle(_options, bundle) {
+      const files = [
+        "/",
+        ...Object.keys(bundle)
+          .filter((name) => name !== "index.html")
+          .sort()
+          .map((name) => `/${name}`),
+      ];
+      const page = bundle["index.html"];
+      const digest = createHash("sha256").update(
+        JSON.stringify([files, page?.type === "asset" ? page.source : ""]),
+      );
+      const text = readFileSync(source, "utf8")
+        .replace("__FILES__", JSON.stringify(files))
+        .replace("__DIGEST__", digest.digest("hex").slice(0, 12));
+      this.emitFile({ type: "asset", fileName: "service-worker.js", source: text });
+    },
+  };
+}
+
 /** The bench, for browsers: file names carry their content's hash, so that they may be kept for ever. */
 export default defineConfig({
   root: "src/web",
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  plugins: [demoScenes()],
+  plugins: [demoScenes(), serviceWorker()],
   build: {
     target: "es2022",
     outDir: "../../dist/web",

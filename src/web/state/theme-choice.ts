@@ -1,10 +1,10 @@
-/** Light or dark: as the system says, unless chosen here. The sheet's colours are those of the pictures, from one table. */
+/** Light, dark or high contrast: as the system says, unless chosen here. The sheet's colours are those of the pictures, from one table. */
 
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { THEMES, type Theme, type ThemeName } from "../../draw/index.ts";
 import { remembered } from "./preferences.ts";
 
-export const THEME_CHOICES = ["system", "light", "dark"] as const;
+export const THEME_CHOICES = ["system", "light", "dark", "contrast"] as const;
 export type ThemeChoice = (typeof THEME_CHOICES)[number];
 
 export interface ThemeState {
@@ -14,11 +14,8 @@ export interface ThemeState {
 
 /** Follows the system's wish and the person's choice, and sets the page's colours to them. */
 export function followTheme(): ThemeState {
-  const darkWished = matchMedia("(prefers-color-scheme: dark)");
-  const systemDark = signal(darkWished.matches);
-  darkWished.addEventListener("change", (event) => {
-    systemDark.value = event.matches;
-  });
+  const darkWished = wished("(prefers-color-scheme: dark)");
+  const contrastWished = wished("(prefers-contrast: more)");
   const choice = remembered<ThemeChoice>(
     "theme",
     "system",
@@ -26,11 +23,21 @@ export function followTheme(): ThemeState {
     (value) => value,
   );
   const theme = computed(() => {
-    const name: ThemeName = choice.value === "system" ? (systemDark.value ? "dark" : "light") : choice.value;
-    return THEMES[name];
+    const system: ThemeName = contrastWished.value ? "contrast" : darkWished.value ? "dark" : "light";
+    return THEMES[choice.value === "system" ? system : choice.value];
   });
   effect(() => colourPage(theme.value));
   return { choice, theme };
+}
+
+/** Whether the system wishes it, now and whenever it changes its mind. */
+function wished(query: string): ReadonlySignal<boolean> {
+  const list = matchMedia(query);
+  const matches = signal(list.matches);
+  list.addEventListener("change", (event) => {
+    matches.value = event.matches;
+  });
+  return matches;
 }
 
 function colourPage(theme: Theme): void {
