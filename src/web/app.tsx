@@ -1,5 +1,6 @@
 /** The page: Home, or the drawing table with its four views; and over both the ways in and out. */
 
+import type { Signal } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { LinkWorld, Scene, View } from "../scene/index.ts";
@@ -34,6 +35,8 @@ export interface AppProps {
   readonly home: Scene;
   readonly themeState: ThemeState;
   readonly firstMinute: FirstMinute;
+  /** Whether keys pressed alone act. */
+  readonly singleKeys: Signal<boolean>;
 }
 
 export function App(props: AppProps): JSX.Element {

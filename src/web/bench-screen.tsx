@@ -12,6 +12,7 @@ import { CoverPointer } from "./covers/cover-pointer.tsx";
 import { Announcer } from "./frame/announcer.tsx";
 import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
 import { Header } from "./frame/header.tsx";
+import { Help } from "./frame/help.tsx";
 import { ThemeSwitch } from "./frame/theme-switch.tsx";
 import { UndoButtons } from "./frame/undo-buttons.tsx";
 import { useLayoutKeys } from "./layout/layout-keys.ts";
@@ -57,6 +58,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       </button>
       {phone ? null : <PresetButton layout={layout} />}
       <ThemeSwitch choice={themeState.choice} />
+      <Help singleKeys={props.singleKeys} />
     </div>
   );
   return (

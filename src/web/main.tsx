@@ -11,13 +11,16 @@ import { linkWorld } from "./link/demo-world.ts";
 import { askedNow } from "./link/follow-address.ts";
 import { readAsked, viewIn } from "./link/use-address.ts";
 import { createPlayer } from "./motion/player.ts";
+import { keepOffline } from "./offline/keep-offline.ts";
 import { createOut } from "./out/out-state.ts";
 import { createBench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import { createFirstMinute } from "./state/first-minute.ts";
+import { createSingleKeys } from "./state/single-keys.ts";
 import { followTheme } from "./state/theme-choice.ts";
 
 async function start(root: HTMLElement): Promise<void> {
+  const singleKeys = createSingleKeys();
   const themeState = followTheme();
   const screen = createScreen();
   const asked = askedNow();
@@ -45,6 +48,7 @@ async function start(root: HTMLElement): Promise<void> {
       home={asked.kind === "nothing" && read?.ok ? read.scene : demo.scene}
       themeState={themeState}
       firstMinute={createFirstMinute()}
+      singleKeys={singleKeys}
     />,
     root,
   );
@@ -52,3 +56,4 @@ async function start(root: HTMLElement): Promise<void> {
 
 const root = document.getElementById("bench");
 if (root !== null) await start(root);
+keepOffline();
