@@ -33,7 +33,7 @@ export type ThemeName = (typeof THEME_NAMES)[number];
 const LIGHT: Theme = {
   name: "light",
   ink: "#1d2730",
-  course: "#b3402a",
+  course: "#af3d28",
   radial: "#0f6b78",
   desk: "#e9e4d8",
   paper: "#fbf8f1",
