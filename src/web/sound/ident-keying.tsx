@@ -1,7 +1,7 @@
 /** The ident as it is being keyed, while it is listened to: one line of bars for each station heard, and a line of words. */
 
 import type { JSX } from "preact";
-import { useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { IdentKeyingPicture, type Theme } from "../../draw/index.ts";
 import type { ReceiverReading } from "../../panel/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
@@ -33,6 +33,11 @@ export function IdentKeying(props: IdentKeyingProps): JSX.Element | null {
 function Keying({ identify, reading, covers, theme }: IdentKeyingProps): JSX.Element | null {
   const holder = useRef<HTMLDivElement>(null);
   const widthPx = useElementSize(holder)?.widthPx ?? 0;
+  const laidOut = widthPx > 0;
+  useLayoutEffect(() => {
+    // On a small screen the panel scrolls, and the press may have been at its edge.
+    if (laidOut) holder.current?.scrollIntoView({ block: "nearest" });
+  }, [laidOut]);
   const { ident, settings } = reading;
   const told = toldOf(settings.name, covers);
   if (told === "nothing") return null;
@@ -46,7 +51,7 @@ function Keying({ identify, reading, covers, theme }: IdentKeyingProps): JSX.Ele
   const mute = identify.mute.value;
   return (
     <div class="ident-keying" ref={holder}>
-      {widthPx > 0 &&
+      {laidOut &&
         keyed.map(({ code, sentUnits }, index) => (
           <IdentKeyingPicture
             key={index}
