@@ -2,9 +2,13 @@
 
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
+import { h } from "preact";
+import { renderToString } from "preact-render-to-string";
 import { describe, expect, it, test } from "vitest";
+import { Chart, fitView, THEMES } from "../src/draw/index.ts";
 import { magneticDeg, stationDeg, trueDeg, turnBetween } from "../src/earth/index.ts";
 import type { Station } from "../src/radio/index.ts";
+import { reasonsFor } from "../src/reason/index.ts";
 import {
   isSceneLink,
   type LinkWorld,
@@ -351,7 +355,7 @@ describe("five hundred broken links", () => {
     );
   });
 
-  it("made to do harm, with letters that fit: each gives a scene that the engine resolves, or sentences", () => {
+  it("made to do harm, with letters that fit: each gives a scene that the bench can show, or sentences", () => {
     const value = fc.oneof(
       fc.jsonValue({ maxDepth: 4 }),
       fc.constantFrom<unknown>(
@@ -386,7 +390,7 @@ describe("five hundred broken links", () => {
         const parts = JSON.parse(Buffer.from(link.split(".")[1]!, "base64url").toString("utf8"));
         const changed = changes.reduce((whole, change) => put(whole, change.path, change.value), parts);
         const read = back(sealLink(JSON.stringify(changed)));
-        if (read.ok) expect(() => resolveScene(read.scene)).not.toThrow();
+        if (read.ok) expect(() => shown(read.scene)).not.toThrow();
         else {
           refused += 1;
           expectSentences(read.faults);
@@ -398,6 +402,16 @@ describe("five hundred broken links", () => {
     expect(refused).toBeGreaterThan(150);
   });
 });
+
+/** All that the bench makes of a scene. */
+function shown(scene: Scene): void {
+  const situation = resolveScene(scene);
+  reasonsFor(situation);
+  const view = fitView(situation, 800, 600);
+  renderToString(
+    h(Chart, { situation, view, widthPx: 800, heightPx: 600, theme: THEMES.light, idPrefix: "c" }),
+  );
+}
 
 /** The list with something else at a place inside it; where the way ends early, there. */
 function put(whole: unknown, [index = 0, ...rest]: readonly number[], value: unknown): unknown {
