@@ -1,7 +1,9 @@
 /** Brings a step of the chain into sight. */
 
-/** Kept free above and below it, px: the chain fades at its foot. */
-const FREE_PX = 18;
+/** Kept free above it, px. */
+const FREE_ABOVE_PX = 9;
+/** And below it: there lies the note that says which steps are lit. */
+const FREE_BELOW_PX = 36;
 
 /**
  * Scrolls the chain in its own sheet. Where the chain has no scroller of its own, as on a phone, the page moves, and that only when the
@@ -13,8 +15,8 @@ export function bringIntoView(step: HTMLElement, chain: HTMLElement, wanted: boo
     return;
   }
   const [at, room] = [step.getBoundingClientRect(), chain.getBoundingClientRect()];
-  const aboveBy = room.top + FREE_PX / 2 - at.top;
-  const belowBy = at.bottom - (room.bottom - FREE_PX);
+  const aboveBy = room.top + FREE_ABOVE_PX - at.top;
+  const belowBy = at.bottom - (room.bottom - FREE_BELOW_PX);
   if (aboveBy > 0) chain.scrollTop -= aboveBy;
   else if (belowBy > 0) chain.scrollTop += belowBy;
 }
