@@ -69,12 +69,11 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
       ) : (
         <div class="argument" ref={chain}>
           <ol class="chain" aria-label={`Why ${attended} reads so`} onPointerLeave={() => point(null)}>
-            {links.map((item, index) => {
+            {links.map((item) => {
               if (item.kind === "receiver") return null;
               if (item.kind === "withheld")
-                // biome-ignore lint/suspicious/noArrayIndexKey: a strip is known by its place alone
-                return <WithheldSteps key={`withheld ${index}`} extent={item.extent} />;
-              const { reason, shownNumber } = item;
+                return <WithheldSteps key={`withheld ${item.from}`} from={item.from} to={item.to} />;
+              const { reason } = item;
               const isRevealed = revealed.includes(reason);
               return (
                 <li
@@ -105,7 +104,7 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
                     }}
                   >
                     <span class="bead" aria-hidden="true">
-                      {shownNumber}
+                      {reason.number}
                     </span>
                     <span class="link-words">
                       <strong>{reason.title}</strong>{" "}
