@@ -24,8 +24,8 @@ describe("what the chain is asked for", () => {
   it("is every step that speaks of a part, in order, and the part itself is lit", () => {
     expect(stepsAsked(part("needle"), CHAIN).map(({ number }) => number)).toEqual([3, 4]);
     expect(litBy(part("needle"), CHAIN)).toEqual({ receiver: "NAV1", parts: ["needle"] });
-    expect(askedNote(part("needle"), CHAIN)).toBe("The needle: steps 3, 4");
-    expect(askedNote(part("flag"), CHAIN)).toBe("The flag: step 2");
+    expect(askedNote(part("needle"), CHAIN)).toBe("The needle: 2 steps speak of it");
+    expect(askedNote(part("flag"), CHAIN)).toBe("The flag: 1 step speaks of it");
   });
 
   it("is one step, and all that it speaks of is lit", () => {

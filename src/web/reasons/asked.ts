@@ -24,16 +24,17 @@ export function litBy(asked: Asked | null, reasons: readonly Reason[]): Lit | nu
 export const isSameAsked = (one: Asked | null, other: Asked | null): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 
-/** "Rule: ..." of a step; of a part, which steps made it. Empty when nothing is asked. */
+/** "Rule: ..." of a step; of a part, how many steps made it. Empty when nothing is asked. */
 export function askedNote(asked: Asked | null, reasons: readonly Reason[]): string {
   const steps = stepsAsked(asked, reasons);
   const [first, ...others] = steps;
   if (asked === null || first === undefined) return "";
   if (asked.kind === "step") return `Rule: ${first.source}`;
   const what = WORDS[asked.part] ?? asked.part;
+  // By their count, for under covers the chain numbers its steps anew.
   return others.length === 0
-    ? `The ${what}: step ${first.number}`
-    : `The ${what}: steps ${steps.map(({ number }) => number).join(", ")}`;
+    ? `The ${what}: 1 step speaks of it`
+    : `The ${what}: ${steps.length} steps speak of it`;
 }
 
 const WORDS: Partial<Record<Part, string>> = {
