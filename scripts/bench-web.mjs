@@ -3,13 +3,13 @@
 // the aircraft and five of turning the course with the needle field on, with the processor slowed 1 and 4 times, and prints what the
 // frames and the hand had to wait. Usage: npm run bench:web
 
-import { spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { ensureChromium } from "./chromium.mjs";
-import { prepare, ROOT, runScript } from "./prepare.mjs";
+import { prepare, runScript } from "./prepare.mjs";
+import { startBench } from "./start-bench.mjs";
 
 const SECONDS = 5;
 const SLOWED = [1, 4];
@@ -22,23 +22,6 @@ const FLAGS = [
   "--disable-component-update",
   "--disable-sync",
 ];
-
-/** Starts the bench and gives its address and the way to end it. */
-async function startBench() {
-  const bench = spawn(process.execPath, [join(ROOT, "bin/needlework.mjs"), "bench"], { cwd: ROOT });
-  const address = await new Promise((resolve, reject) => {
-    let said = "";
-    const hear = (/** @type {Buffer} */ piece) => {
-      said += String(piece);
-      const found = /http:\/\/127\.0\.0\.1:\d+/.exec(said);
-      if (found) resolve(found[0]);
-    };
-    bench.stdout.on("data", hear);
-    bench.stderr.on("data", hear);
-    bench.on("exit", () => reject(new Error(`the bench did not start:\n${said}`)));
-  });
-  return { address: String(address), end: () => bench.kill() };
-}
 
 /** In the page: notes every frame and, for every hand event, the time until the frame after it was handed over. */
 function watchInPage() {

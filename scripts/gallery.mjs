@@ -1,0 +1,133 @@
+// @ts-check
+// Why: the pictures of docs/gallery show the bench as it is today. This opens the real page in the machine's Chromium, does what a person
+// would do, and takes each picture anew. Usage: node scripts/gallery.mjs
+
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { ensureChromium } from "./chromium.mjs";
+import { prepare, ROOT, runScript } from "./prepare.mjs";
+import { startBench } from "./start-bench.mjs";
+
+const INTO = join(ROOT, "docs/gallery");
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+const DESK = { width: 1440, height: 900 };
+const SMALL = { width: 1024, height: 768 };
+const PHONE = { width: 390, height: 844 };
+
+/** @typedef {import("playwright-core").Page} Page */
+/** @typedef {{ name: string, words: string, size?: { width: number, height: number }, dark?: boolean, at?: string, touch?: boolean, act?: (page: Page) => Promise<void> }} Picture */
+
+/** @param {Page} page @param {string | RegExp} name */
+const press = (page, name) => page.getByRole("button", { name }).first().click();
+
+/** @param {Page} page @param {string} kind */
+async function field(page, kind) {
+  await press(page, /^Field/);
+  await page.getByRole("radio", { name: kind }).first().check();
+  await page.keyboard.press("Escape");
+  await page.waitForTimeout(2500);
+}
+
+/** @type {readonly Picture[]} */
+const PICTURES = [
+  { name: "bench", words: "The bench as `npm start` opens it: four views of one scene, in step." },
+  { name: "bench-dark", words: "The same, dark.", dark: true },
+  { name: "home", words: "Home: the demo scenes as live thumbnails, in teaching order.", at: "#home" },
+  {
+    name: "reasons-lit",
+    words: "Pointing at a step of the argument lights what it speaks of.",
+    act: async (page) => {
+      await page.getByText("facing 070, the line is on your left").first().hover();
+    },
+  },
+  {
+    name: "needle-field",
+    words: "The needle field: the whole chart by what the first needle would show at every place.",
+    act: (page) => field(page, "Needle"),
+  },
+  {
+    name: "field-reception",
+    words: "Reception at this altitude: where the station is received, and where it is promised.",
+    dark: true,
+    at: "#scene=14-what-the-mountain-hides",
+    act: (page) => field(page, "Reception"),
+  },
+  {
+    name: "field-fix",
+    words: "How well a cross fix of the two receivers holds, place by place.",
+    at: "#scene=22-two-lines-one-mailboat",
+    act: async (page) => {
+      await field(page, "Cross fix");
+    },
+  },
+  {
+    name: "covered",
+    words: "A covered aircraft, and the question that goes with it.",
+    at: "#scene=22-two-lines-one-mailboat",
+  },
+  { name: "three-faces", words: "Three receivers: fixed card, HSI, RMI.", at: "#scene=24-three-faces" },
+  {
+    name: "projecting",
+    words: "Projecting: large type, no tools.",
+    act: (page) => press(page, "Project"),
+  },
+  {
+    name: "signal",
+    words: "The signal view enlarged: the two 30 Hz waves as the receiver compares them.",
+    act: async (page) => {
+      await page
+        .getByRole("region", { name: "Signal" })
+        .getByRole("button", { name: /Enlarge/ })
+        .click();
+    },
+  },
+  { name: "laptop", words: "At 1024 by 768.", size: SMALL },
+  { name: "phone", words: "On a phone.", size: PHONE, touch: true },
+  { name: "phone-dark", words: "On a phone, dark.", size: PHONE, touch: true, dark: true },
+];
+
+await runScript(async () => {
+  await prepare();
+  const browser = await chromium.launch({ executablePath: await ensureChromium(), args: FLAGS });
+  const bench = await startBench();
+  try {
+    mkdirSync(INTO, { recursive: true });
+    for (const { name, size = DESK, dark = false, at = "", touch = false, act } of PICTURES) {
+      const context = await browser.newContext({
+        viewport: size,
+        colorScheme: dark ? "dark" : "light",
+        reducedMotion: "reduce",
+        hasTouch: touch,
+      });
+      const page = await context.newPage();
+      await page.goto(`${bench.address}/${at}`);
+      await page.waitForLoadState("networkidle");
+      await page.waitForTimeout(at === "#home" ? 8000 : 1000);
+      await act?.(page);
+      await page.waitForTimeout(500);
+      await page.screenshot({ path: join(INTO, `${name}.png`) });
+      console.log(`docs/gallery/${name}.png`);
+      await context.close();
+    }
+    const rows = PICTURES.map(
+      ({ name, words }) => `## ${words}\n\n![${words.replaceAll("`", "")}](${name}.png)\n`,
+    );
+    writeFileSync(
+      join(INTO, "README.md"),
+      `# Gallery\n\nTaken by \`node scripts/gallery.mjs\` from the running bench.\n\n${rows.join("\n")}`,
+    );
+  } finally {
+    await browser.close();
+    bench.end();
+  }
+  return 0;
+});
