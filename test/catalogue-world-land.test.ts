@@ -12,9 +12,8 @@ import { renderToString } from "preact-render-to-string";
 import { feature } from "topojson-client";
 import { describe, expect, it } from "vitest";
 import topology from "world-atlas/land-50m.json";
-import { chartFrame, THEMES, WorldLand, worldOutlines } from "../src/draw/index.ts";
+import { chartFrame, THEMES, WorldLand, worldLandIsWanted, worldOutlines } from "../src/draw/index.ts";
 import { readLand } from "../src/scene/index.ts";
-import { worldLandIsWanted } from "../src/web/catalogue/world-outlines.ts";
 
 const LAND = feature(topology, topology.objects.land) as FeatureCollection<MultiPolygon>;
 const OUTLINES = worldOutlines(LAND.features.flatMap(({ geometry }) => geometry.coordinates.flat()));

@@ -51,7 +51,8 @@ export const FIGURE: Command = {
     const { scene, files } = await readSceneOrThrow(path);
     const shown: Scene = call.has("uncover") ? { ...scene, covers: [] } : scene;
     const situation = resolveScene(shown);
-    const picture = { ...look, situation, reasons: reasonsFor(situation) };
+    const { worldLandFor } = await import("./world-land.ts");
+    const picture = { ...look, situation, reasons: reasonsFor(situation), world: worldLandFor(shown) };
     writeWhole(output, await PICTURES[format](picture), files);
     if (output !== STREAM) tell(`${output} written, ${look.widthPx} by ${look.heightPx} pixels`);
     return EXIT_DONE;

@@ -4,9 +4,11 @@
  */
 
 import type { VNode } from "preact";
-import { wrap180 } from "../../earth/index.ts";
+import { geodesicDistanceNm, wrap180 } from "../../earth/index.ts";
+import type { Land } from "../../radio/index.ts";
 import { distancePx, type PaperPoint, pathThrough } from "../plain/paper.ts";
 import type { ChartFrame } from "./frame.ts";
+import type { ChartView } from "./projection.ts";
 import { type DegreeBox, outlinesWithin, type WorldOutlines } from "./world-outlines.ts";
 
 export interface WorldLandProps {
@@ -103,4 +105,16 @@ function thinned(points: readonly PaperPoint[]): PaperPoint[] {
     if (last === undefined || distancePx(last, point) >= APART_PX) kept.push(point);
   }
   return kept;
+}
+
+/** A scene's own land stands for the world's this far around it, NM. The demo's isles lie 530 NM from any other land. */
+const OWN_LAND_REACHES_NM = 500;
+
+/** Whether a view shows a piece of the earth that the scene's own land says nothing of. */
+export function worldLandIsWanted(view: ChartView, heightPerWidth: number, land: Land | null): boolean {
+  const places = land?.islands.flatMap(({ coast }) => coast.slice(0, 1)) ?? [];
+  if (places.length === 0) return true;
+  const reachNm = (view.widthNm / 2) * Math.hypot(1, heightPerWidth);
+  const awayNm = Math.min(...places.map((place) => geodesicDistanceNm(view.centre, place)));
+  return awayNm + reachNm > OWN_LAND_REACHES_NM;
 }

@@ -5,7 +5,7 @@
 
 import type { Reason } from "../../reason/index.ts";
 import type { Situation, View } from "../../scene/index.ts";
-import { Chart, type ChartView, fitView } from "../chart/index.ts";
+import { Chart, type ChartView, fitView, type WorldOutlines } from "../chart/index.ts";
 import { Panel } from "../faces/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
@@ -37,6 +37,8 @@ export interface FigureProps {
   readonly receiver?: string | undefined;
   /** The part of the world that the chart shows; when absent, a view that fits the scene. */
   readonly chartView?: ChartView | undefined;
+  /** Outlines of the world's land, for a scene that has none of its own there. */
+  readonly world?: WorldOutlines | null | undefined;
   /** 1 for 14 px text; chosen by the figure's size when not given. */
   readonly typeScale?: number | undefined;
 }
@@ -124,7 +126,8 @@ interface OneViewProps extends FigureProps {
   readonly layout: FigureLayout;
 }
 
-function OneView({ situation, reasons, theme, idPrefix, placed, layout, receiver, chartView }: OneViewProps) {
+function OneView(props: OneViewProps) {
+  const { situation, reasons, theme, idPrefix, placed, layout, receiver, chartView, world } = props;
   const { view, box } = placed;
   const { scale, argued } = layout;
   const { covers } = situation.scene;
@@ -147,6 +150,7 @@ function OneView({ situation, reasons, theme, idPrefix, placed, layout, receiver
         <Chart
           situation={situation}
           view={chartView ?? fitView(situation, box.widthPx, box.heightPx, scale)}
+          world={world ?? null}
           {...common}
           {...(receiver === undefined ? {} : { receiver })}
         />

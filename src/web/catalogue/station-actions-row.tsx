@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import type { LatLon } from "../../earth/index.ts";
+import { direct, inverse, type LatLon } from "../../earth/index.ts";
 import { explainFrequency, type Station } from "../../radio/index.ts";
 import type { Bench } from "../state/bench.ts";
 import { newGesture } from "../state/gestures.ts";
@@ -49,7 +49,9 @@ export function StationActions({ bench, station, published, onGoTo }: StationAct
     bench.act({ kind: "set-altitude", altitudeFt }, flown);
     // Once more, for what is out of reach from there goes.
     bring(flown);
-    onGoTo(station.position, SHOWN_ACROSS_NM);
+    const out = inverse(station.position, position);
+    const between = out.kind === "line" ? direct(station.position, out.azimuth, BEGIN_AT_NM / 2) : position;
+    onGoTo(between, SHOWN_ACROSS_NM);
     setDone(`The aircraft is ${BEGIN_AT_NM} miles from ${station.ident}, heading for it.`);
   };
   const receivers = bench.scene.value.receivers;
@@ -95,6 +97,7 @@ export function StationActions({ bench, station, published, onGoTo }: StationAct
 
 /** Elevation, the north its radials are counted from, and its published volume as far as known. */
 function facts({
+  kind,
   elevationFt,
   declinationDeg,
   declinationEstimated,
@@ -108,7 +111,9 @@ function facts({
   return [
     dmeChannel === null ? "no DME" : `DME ${dmeChannel}`,
     `${Math.round(elevationFt).toLocaleString("en")} ft`,
-    `radials from ${north}${declinationEstimated ? " (estimated)" : ""}`,
+    kind === "DME" || kind === "VOT"
+      ? ""
+      : `radials from ${north}${declinationEstimated ? " (estimated)" : ""}`,
     volume === "" ? "" : `class ${volume}`,
   ]
     .filter(Boolean)

@@ -34,8 +34,11 @@ export function StationsSheet({ bench, tools, onGoTo }: StationsSheetProps): JSX
   const published = publishedStations.value;
   const index = useMemo(() => indexStations(joinedLists(stations, published)), [stations, published]);
   const seen = aircraftIsSeen(situation.scene);
-  const from = seen ? aircraft.position : null;
-  const found = useMemo(() => searchStations(index, query, from, MOST_SHOWN), [index, query, from]);
+  // Ordered from where the aircraft was when it was asked: a list that reorders itself under the hand cannot be read.
+  const found = useMemo(
+    () => searchStations(index, query, seen ? aircraft.position : null, MOST_SHOWN),
+    [index, query, seen],
+  );
   const summary = summaryOf(found.total, found.stations.length, query);
   return (
     <ToolSheet tools={tools} tool="stations" title="Stations">

@@ -2,9 +2,9 @@
 
 import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import type { ChartView, WorldOutlines } from "../../draw/index.ts";
-import { geodesicDistanceNm } from "../../earth/index.ts";
+import { type ChartView, type WorldOutlines, worldLandIsWanted } from "../../draw/index.ts";
 import type { Land } from "../../radio/index.ts";
+import type { Scene } from "../../scene/index.ts";
 import type { ChartSize } from "../chart/chart-window.ts";
 
 const outlines = signal<WorldOutlines | null>(null);
@@ -41,14 +41,11 @@ async function load(): Promise<void> {
   outlines.value = worldOutlines(rings);
 }
 
-/** A scene's own land stands for the world's this far around it, NM. The demo's isles lie 530 NM from any other land. */
-const OWN_LAND_REACHES_NM = 500;
+/** Without a chart in sight: what the aircraft has around it, NM across. */
+const AROUND_AIRCRAFT_NM = 200;
 
-/** Whether a view shows a piece of the earth that the scene's own land says nothing of. */
-export function worldLandIsWanted(view: ChartView, heightPerWidth: number, land: Land | null): boolean {
-  const places = land?.islands.flatMap(({ coast }) => coast.slice(0, 1)) ?? [];
-  if (places.length === 0) return true;
-  const reachNm = (view.widthNm / 2) * Math.hypot(1, heightPerWidth);
-  const awayNm = Math.min(...places.map((place) => geodesicDistanceNm(view.centre, place)));
-  return awayNm + reachNm > OWN_LAND_REACHES_NM;
+/** The land that a picture of the scene shows, if it has been fetched; `view` null: the picture frames the scene by itself. */
+export function worldLandIn({ land, aircraft }: Scene, view: ChartView | null): WorldOutlines | null {
+  const seen = view ?? { centre: aircraft.position, widthNm: AROUND_AIRCRAFT_NM };
+  return worldLandIsWanted(seen, 1, land) ? outlines.value : null;
 }

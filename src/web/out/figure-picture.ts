@@ -2,6 +2,7 @@
 
 import { figureSvg, type Theme } from "../../draw/index.ts";
 import { reasonsFor } from "../../reason/index.ts";
+import { worldLandIn } from "../catalogue/world-outlines.ts";
 import { embeddedFontCss } from "./figure-fonts.ts";
 import type { PictureSize } from "./picture-size.ts";
 import type { Shown } from "./shown.ts";
@@ -37,6 +38,7 @@ export function figureText(shown: Shown, look: FigureLook, idPrefix: string, fon
     fontCss,
     receiver,
     chartView: chartView ?? undefined,
+    world: worldLandIn(situation.scene, chartView),
   });
 }
 

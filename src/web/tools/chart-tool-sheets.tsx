@@ -4,8 +4,9 @@ import type { ComponentType, JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { LatLon } from "../../earth/index.ts";
 import type { ChartHold } from "../chart/chart-hold.ts";
-import { projectionOf } from "../chart/chart-window.ts";
+import { panned, projectionOf } from "../chart/chart-window.ts";
 import type { Bench } from "../state/bench.ts";
+import { freeMiddle, isInSight } from "./free-paper.ts";
 import { chooseTool, type Tool, type ToolState } from "./tool-state.ts";
 
 export interface ChartToolSheetsProps {
@@ -32,9 +33,6 @@ const SHEETS: Readonly<Record<Tool, () => Promise<ComponentType<SheetProps>>>> =
   place: async () => (await import("./place-sheet.tsx")).PlaceSheet,
 };
 
-/** A place this near the sheet's edge does not count as in sight, px. */
-const EDGE_PX = 40;
-
 export function ChartToolSheets({ bench, tools, hold }: ChartToolSheetsProps): JSX.Element | null {
   const open = tools.open.value;
   const [loaded, setLoaded] = useState<Partial<Record<Tool, ComponentType<SheetProps>>>>({});
@@ -48,22 +46,24 @@ export function ChartToolSheets({ bench, tools, hold }: ChartToolSheetsProps): J
   }, [open]);
   const Sheet = open === null ? undefined : loaded[open];
   if (Sheet === undefined) return null;
+  const goTo = (place: LatLon, widthNm: number) => {
+    const now = hold.now.current;
+    if (now === null) return;
+    const { size } = now;
+    const middle = { x: size.widthPx / 2, y: size.heightPx / 2 };
+    hold.move(panned({ centre: place, widthNm }, size, middle, freeMiddle(size)));
+  };
   const show = (place: LatLon) => {
     const now = hold.now.current;
     if (now === null) return;
     const { view, size } = now;
-    const { x, y } = projectionOf(view, size).toPaper(place);
-    const inside = x > EDGE_PX && x < size.widthPx - EDGE_PX && y > EDGE_PX && y < size.heightPx - EDGE_PX;
-    if (!inside) hold.move({ ...view, centre: place });
+    if (!isInSight(projectionOf(view, size).toPaper(place), size)) goTo(place, view.widthNm);
   };
-  return (
-    <Sheet
-      key={open}
-      bench={bench}
-      tools={tools}
-      middle={() => hold.now.current?.view.centre ?? null}
-      onShow={show}
-      onGoTo={(centre, widthNm) => hold.move({ centre, widthNm })}
-    />
-  );
+  const middleSeen = (): LatLon | null => {
+    const now = hold.now.current;
+    if (now === null) return null;
+    const { x, y } = freeMiddle(now.size);
+    return projectionOf(now.view, now.size).toWorld(x, y);
+  };
+  return <Sheet key={open} bench={bench} tools={tools} middle={middleSeen} onShow={show} onGoTo={goTo} />;
 }

@@ -102,11 +102,17 @@ describe("measuring", () => {
   });
 
   it("between bare places reads bearings and miles, both ends named in the sentence", () => {
-    const reading = read({ kind: "airfield", name: FIELD.name }, { kind: "place", at: latLon(-10.5, 2) });
-    const [miles, bearings] = measuredLines(reading);
-    expect(miles).toMatch(/^\d+\.\d NM$/);
+    const field: MeasureEnd = { kind: "airfield", name: FIELD.name };
+    const place: MeasureEnd = { kind: "place", at: latLon(-10.5, 2) };
+    const reading = read(field, place);
+    const [miles = "", bearings] = measuredLines(reading);
+    expect(miles).toMatch(/^from Tamsel Lagoon: \d+\.\d NM$/);
     expect(bearings).toMatch(/^\d{3} true, \d{3} magnetic$/);
-    expect(measuredSentence(reading)).toMatch(/^Tamsel Lagoon to 10°30\.0′S 002°00\.0′E: \d/);
+    expect(measuredSentence(reading)).toBe(`${miles} to 10°30.0′S 002°00.0′E; ${bearings}`);
+    expect(measuredLines(read(place, field))[0]).toMatch(/^to Tamsel Lagoon: \d+\.\d NM$/);
+    const bare = read(place, { kind: "place", at: latLon(-10.25, 2) });
+    expect(measuredLines(bare)[0]).toBe("14.9 NM");
+    expect(measuredSentence(bare)).toMatch(/^14\.9 NM from 10°30\.0′S 002°00\.0′E to 10°15\.0′S/);
   });
 
   it("gives a test signal no radial, for it sends one and the same everywhere", () => {

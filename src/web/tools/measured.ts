@@ -114,21 +114,19 @@ export function measuredLines({ from, to, distanceNm, bearing, radialOut, radial
     return [`from ${from.name}: radial ${threeDigits(radialOut)}, ${miles}`, bearings + onward];
   }
   if (radialIn !== null) return [`to ${to.name}: ${miles}, on its radial ${threeDigits(radialIn)}`, bearings];
-  return [miles, bearings];
+  const named = from.name === null ? (to.name === null ? "" : `to ${to.name}: `) : `from ${from.name}: `;
+  return [named + miles, bearings];
 }
 
 /** The reading as one sentence, with both ends named: for who does not see the line. */
 export function measuredSentence(reading: Measured): string {
-  const { from, to, radialOut, radialIn } = reading;
-  const [first = "", second] = measuredLines(reading);
-  const named = radialOut === null && radialIn === null ? `${endWords(from)} to ${endWords(to)}: ` : "";
-  const other =
-    radialOut !== null && radialIn === null
-      ? ` to ${endWords(to)}`
-      : radialOut === null && radialIn !== null
-        ? ` from ${endWords(from)}`
-        : "";
-  return `${named}${first}${other}${second === undefined ? "" : `; ${second}`}`;
+  const [first = "", ...bearings] = measuredLines(reading);
+  const other = first.startsWith("from")
+    ? ` to ${endWords(reading.to)}`
+    : first.startsWith("to")
+      ? ` from ${endWords(reading.from)}`
+      : ` from ${endWords(reading.from)} to ${endWords(reading.to)}`;
+  return [first + other, ...bearings].join("; ");
 }
 
 /** The end's name, or its latitude and longitude. */
