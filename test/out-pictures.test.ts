@@ -76,6 +76,10 @@ describe("a page of a PDF", () => {
           expect(() => styleOf(element(tagName, attributes), FIRST_STYLE)).not.toThrow();
           count++;
         }
+        for (const [, tile = ""] of svg.matchAll(/<pattern[^>]*>(.*?)<\/pattern>/gs))
+          expect(tile).toMatch(
+            /^(<path d="M[\d.]+ 0V[\d.]+"[^>]*><\/path>|<rect width="[\d.]+" height="[\d.]+"[^>]*><\/rect>)+$/,
+          );
         for (const [, kind] of svg.matchAll(/transform="(\w+)\(/g))
           expect(["translate", "rotate", "scale"]).toContain(kind);
       }

@@ -105,6 +105,7 @@ export function ShareMenu({ bench, desk, said, asked, shown }: ShareMenuProps): 
         </Part>
         <Part title="Picture" note="The views as they are on the screen, covers and all.">
           <PictureControls look={look} />
+          <span class="share-break" />
           <Action onPress={() => savePicture("png")}>PNG</Action>
           <Action onPress={() => savePicture("svg")}>SVG</Action>
           <Action onPress={() => savePicture("pdf")}>PDF</Action>

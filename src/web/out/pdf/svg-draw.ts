@@ -1,8 +1,9 @@
 /** Shapes and groups of a picture on a PDF page, line for line. What a page cannot show as the picture has it is an error. */
 
 import type { PageFonts } from "./pdf-fonts.ts";
-import { FIRST_STYLE, numberIn, numbers, type SvgStyle, styleOf } from "./svg-style.ts";
+import { numberIn, numbers, type SvgStyle, styleOf } from "./svg-style.ts";
 import { drawText } from "./svg-text.ts";
+import { type Stripe, stripesOf } from "./tile-stripes.ts";
 
 export interface Page {
   readonly doc: PDFKit.PDFDocument;
@@ -138,32 +139,26 @@ function stroke(doc: PDFKit.PDFDocument, shape: Element, style: SvgStyle): void 
   doc.stroke();
 }
 
-/** A fill of parallel lines, drawn as lines: a repeated tile would show its seams. */
+/** A fill of stripes, drawn stripe by stripe: a repeated tile would show its seams. */
 function hatch(page: Page, shape: Element, filled: SvgStyle): void {
   const { doc, acrossPx } = page;
-  const reference = filled.fill;
-  const tile = named(page, reference, "pattern");
-  const line = tile.children.length === 1 ? tile.children[0] : undefined;
-  const [, x = "", end = ""] = /^M(\S+) 0V(\S+)$/.exec(line?.getAttribute("d") ?? "") ?? [];
-  if (line === undefined || end !== tile.getAttribute("height"))
-    throw new RangeError(`a page shows no pattern but one upright line, and ${reference} is another`);
+  const tile = named(page, filled.fill, "pattern");
   const stepPx = numberIn(tile, "width");
-  const style = styleOf(line, {
-    ...styleOf(tile, FIRST_STYLE),
-    opacity: filled.opacity * filled.fillOpacity,
-  });
+  const count = Math.ceil(acrossPx / stepPx);
   doc.save();
   outline(doc, shape);
   doc.clip(ruleOf(filled));
   transform(doc, tile.getAttribute("patternTransform"));
-  const count = Math.ceil(acrossPx / stepPx);
-  for (let index = -count; index <= count; index++) {
-    const lineX = index * stepPx + Number(x);
-    doc.moveTo(lineX, -acrossPx).lineTo(lineX, acrossPx);
+  for (const stripe of stripesOf(tile)) {
+    for (let index = -count; index <= count; index++) layStripe(page, stripe, index * stepPx);
+    const opacity = filled.opacity * filled.fillOpacity * stripe.opacity;
+    if (stripe.kind === "band") doc.fillColor(stripe.colour, opacity).fill();
+    else doc.lineWidth(stripe.widthPx).strokeColor(stripe.colour, opacity).stroke();
   }
-  doc
-    .lineWidth(style.strokeWidth)
-    .strokeColor(style.stroke, style.opacity * style.strokeOpacity)
-    .stroke();
   doc.restore();
+}
+
+function layStripe({ doc, acrossPx }: Page, { kind, x, widthPx }: Stripe, shiftPx: number): void {
+  if (kind === "line") doc.moveTo(x + shiftPx, -acrossPx).lineTo(x + shiftPx, acrossPx);
+  else doc.rect(x + shiftPx, -acrossPx, widthPx, 2 * acrossPx);
 }
