@@ -335,6 +335,18 @@ describe("asking why", () => {
       expect(await page.locator(".chain").getAttribute("aria-label")).toBe("Why NAV2 reads so");
     }));
 
+  it("leaves a step lit as long as it is pointed at, and what it speaks of", () =>
+    onBench(async (page) => {
+      const step = page.locator(".chain li", { hasText: "TO" }).last();
+      await step.locator("button").hover();
+      await page.waitForTimeout(500);
+      expect(await page.locator(".chain li[data-lit=true]").count()).toBe(1);
+      expect(await step.getAttribute("data-lit")).toBe("true");
+      expect(await page.locator(".source").textContent()).toMatch(/^Rule: .+/);
+      await page.mouse.move(3, 3);
+      await expect.poll(() => litSteps(page), POLL).toEqual([]);
+    }));
+
   it("brings the first such step into sight, and a click keeps it lit until Escape", () =>
     onBench(
       async (page) => {

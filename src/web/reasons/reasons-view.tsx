@@ -153,7 +153,12 @@ function useAsked(bench: Bench): AskedState {
       return { kind: "part", receiver, part: found.part };
     };
     return listenToPointing({
-      point: (found) => point(askedOf(found)),
+      // A step that is pointed at is let go by the chain itself.
+      point: (found) => {
+        const asked = askedOf(found);
+        if (asked !== null) point(asked);
+        else setPointed((before) => (before?.kind === "part" ? null : before));
+      },
       keep: (found) => {
         const asked = askedOf(found);
         if (asked !== null) keep(asked);
