@@ -32,7 +32,9 @@ export function listenToPointing({ point, keep }: Pointing): () => void {
     "pointermove",
     (event) => {
       clearTimeout(timer);
-      if (event.pointerType === "touch" || event.buttons !== 0) return;
+      // The steps themselves are pointed at as they are: no part lies under them.
+      const onChain = event.target instanceof Element && event.target.closest(".chain") !== null;
+      if (event.pointerType === "touch" || event.buttons !== 0 || onChain) return;
       timer = window.setTimeout(() => {
         if (handsOnBench.peek() === 0) point(partAt(event.clientX, event.clientY));
       }, RESTS_AFTER_MS);
