@@ -5,8 +5,9 @@ import { openBeside, readText } from "../src/cli/text-files.ts";
 import { type ChartView, fitView, THEMES } from "../src/draw/index.ts";
 import { stationDeg } from "../src/earth/index.ts";
 import { readScene, resolveScene, type Scene } from "../src/scene/index.ts";
-import { type FieldKind, newChoice, subjectOf } from "../src/web/field/field-choice.ts";
+import { type FieldKind, newChoice } from "../src/web/field/field-choice.ts";
 import { shadeTable } from "../src/web/field/field-print.ts";
+import { subjectOf } from "../src/web/field/field-subject.ts";
 import { INK_COUNT, inksFor, TILE_CELLS } from "../src/web/field/inks.ts";
 import { printPlate } from "../src/web/field/paint-by-hand.ts";
 import {

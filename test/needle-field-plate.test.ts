@@ -33,9 +33,9 @@ import {
   type FieldKind,
   type FieldShown,
   newChoice,
-  subjectOf,
 } from "../src/web/field/field-choice.ts";
 import { shadeTable } from "../src/web/field/field-print.ts";
+import { subjectOf } from "../src/web/field/field-subject.ts";
 import { EDGE_INK, FIX_INKS, INK_COUNT, inksFor, RECEPTION_INKS, TILE_CELLS } from "../src/web/field/inks.ts";
 import { printPlate } from "../src/web/field/paint-by-hand.ts";
 import { type PaperGrid, paperPlaces } from "../src/web/field/paper-places.ts";

@@ -176,7 +176,7 @@ describe("a field's cells", () => {
         });
         expect(guards).toEqual([0, 0, 0]);
       }),
-      { seed: 3, numRuns: 400 },
+      { seed: 3, numRuns: 200, endOnFailure: true },
     );
     // Nothing was left untried.
     for (const reception of [
@@ -194,7 +194,7 @@ describe("a field's cells", () => {
       "distance-only",
       "no-station",
     ])
-      expect(seen.get(reception) ?? 0, reception).toBeGreaterThan(50);
+      expect(seen.get(reception) ?? 0, reception).toBeGreaterThan(20);
   }, 120_000);
 
   test.each([
@@ -252,9 +252,9 @@ describe("a field's cells", () => {
           if (receptionOfCell(cells[index]!) === "terrain") hidden++;
         }
       }),
-      { seed: 8, numRuns: 600 },
+      { seed: 8, numRuns: 300, endOnFailure: true },
     );
-    expect(hidden).toBeGreaterThan(5000);
+    expect(hidden).toBeGreaterThan(2500);
   }, 120_000);
 
   test("tell a localizer's channel from one that nobody uses", () => {
@@ -295,6 +295,7 @@ describe("shades", () => {
     expect(meaning(246, 66)).toEqual({ flag: "TO", step: 0 });
     expect(meaning(246, 70)).toEqual({ flag: "TO", step: -8 });
     expect(meaning(70.6, 70)).toEqual({ flag: "FROM", step: -1 });
+    expect(meaning(69.1, 70)).toEqual({ flag: "FROM", step: 1 });
     expect(meaning(60, 70)).toEqual({ flag: "FROM", step: 20 });
     expect(meaning(60.3, 70)).toEqual({ flag: "FROM", step: 19 });
     expect(meaning(160, 70)).toBeNull();

@@ -9,6 +9,8 @@ import { ChartTools } from "./chart/chart-tools.tsx";
 import { AskCard } from "./covers/ask-card.tsx";
 import { CoverMenu } from "./covers/cover-menu.tsx";
 import { CoverPointer } from "./covers/cover-pointer.tsx";
+import { FieldKey, FieldTool } from "./field/field-on-bench.tsx";
+import { fieldState } from "./field/field-state.ts";
 import { Announcer } from "./frame/announcer.tsx";
 import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
 import { Header } from "./frame/header.tsx";
@@ -42,6 +44,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const projecting = layout.preset.value === "project";
   const typeScale = layout.typeScale.value;
   const chartTools = useMemo(createToolState, [bench]);
+  const field = useMemo(fieldState, [bench]);
   useLayoutKeys(layout);
   useMotion({ bench, player, sight: hold });
   const tools = (
@@ -87,6 +90,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
             aside: (
               <>
                 <ToolRow tools={chartTools} />
+                <FieldTool bench={bench} state={field} />
                 <ChartTools hold={hold} />
               </>
             ),
@@ -99,6 +103,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
                   typeScale={typeScale}
                   trail={player.trail}
                   tools={chartTools}
+                  field={field}
                   onMoved={() => firstMinute.tick("drag")}
                 >
                   {children}
@@ -106,6 +111,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
                     <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
                   )}
                 </ChartSheet>
+                <FieldKey bench={bench} state={field} theme={theme} />
                 {phone ? <ChartTools hold={hold} /> : null}
                 {projecting ? null : (
                   <MotionBar bench={bench} player={player} theme={theme} compact={phone} />
@@ -141,6 +147,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       {phone && layout.phonePane.value === "tools" ? (
         <div class="phone-pane">
           <ToolRow tools={chartTools} />
+          <FieldTool bench={bench} state={field} />
           <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
           {tools}
         </div>

@@ -3,7 +3,7 @@
  * its elements as long as nothing of it has changed.
  */
 
-import type { JSX } from "preact";
+import type { ComponentChild, JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import {
   Chart,
@@ -40,6 +40,8 @@ export interface ChartPictureProps {
   readonly trail: readonly TrailPoint[];
   /** Outlines of the world's land, where the scene has none of its own. */
   readonly world: WorldOutlines | null;
+  /** What lies between the ground and the rest, such as a needle field; null for nothing. */
+  readonly overGround: ComponentChild;
 }
 
 const ID_PREFIX = "chart";
@@ -52,7 +54,7 @@ export function ChartPicture(props: ChartPictureProps): JSX.Element {
 }
 
 function OpenChart(props: ChartPictureProps): JSX.Element {
-  const { situation, view, size, theme, typeScale, lit, receiver, trail, world } = props;
+  const { situation, view, size, theme, typeScale, lit, receiver, trail, world, overGround } = props;
   const { widthPx, heightPx } = size;
   const frame = useMemo(
     () => chartFrame({ view, widthPx, heightPx, theme, typeScale, idPrefix: ID_PREFIX }),
@@ -75,18 +77,17 @@ function OpenChart(props: ChartPictureProps): JSX.Element {
   const offsetShown = lit?.parts.includes("offset") ?? false;
   const lines = layOutLines(frame, situation, ground, { receiver, offsetShown });
   const moving = { frame, situation, ground, lit, lines };
-  return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-labelledby={`${ID_PREFIX}-title ${ID_PREFIX}-desc`}
-    >
+  const sheet = {
+    xmlns: "http://www.w3.org/2000/svg",
+    width: widthPx,
+    height: heightPx,
+    viewBox: `0 0 ${widthPx} ${heightPx}`,
+  };
+  const picture = (
+    <svg {...sheet} role="img" aria-labelledby={`${ID_PREFIX}-title ${ID_PREFIX}-desc`}>
       <title id={`${ID_PREFIX}-title`}>{chartTitle(situation)}</title>
       <desc id={`${ID_PREFIX}-desc`}>{chartDescription(situation)}</desc>
-      {groundPicture}
+      {overGround === null ? groundPicture : null}
       <ChartLines {...moving} />
       {trail.length < 2 ? null : (
         <g clip-path={`url(#${ID_PREFIX}-window)`}>
@@ -103,5 +104,15 @@ function OpenChart(props: ChartPictureProps): JSX.Element {
       <ChartAircraft {...moving} />
       {furniturePicture}
     </svg>
+  );
+  if (overGround === null) return picture;
+  return (
+    <>
+      <svg {...sheet} aria-hidden="true">
+        {groundPicture}
+      </svg>
+      {overGround}
+      {picture}
+    </>
   );
 }

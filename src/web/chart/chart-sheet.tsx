@@ -10,6 +10,8 @@ import { type ChartView, fitView, type Theme, type TrailPoint } from "../../draw
 import { isCovered } from "../../scene/index.ts";
 import { useWorldLand } from "../catalogue/world-outlines.ts";
 import { GuessOnChart } from "../covers/guess-on-chart.tsx";
+import { fieldLayer } from "../field/field-on-bench.tsx";
+import type { FieldState } from "../field/field-state.ts";
 import { useElementSize } from "../frame/element-size.ts";
 import type { Bench } from "../state/bench.ts";
 import { ChartToolLayer } from "../tools/chart-tool-layer.tsx";
@@ -30,6 +32,7 @@ export interface ChartSheetProps {
   /** Where the aircraft has flown. */
   readonly trail: ReadonlySignal<readonly TrailPoint[]>;
   readonly tools: ToolState;
+  readonly field: FieldState;
   readonly onMoved: () => void;
   /** Laid over the chart. */
   readonly children: ComponentChildren;
@@ -38,7 +41,7 @@ export interface ChartSheetProps {
 const PAN_STEP_PX = 60;
 
 export function ChartSheet(props: ChartSheetProps): JSX.Element {
-  const { bench, hold, theme, typeScale, trail, tools, onMoved, children } = props;
+  const { bench, hold, theme, typeScale, trail, tools, field, onMoved, children } = props;
   const ground = useRef<HTMLDivElement>(null);
   const size = useElementSize(ground);
   const toFrame = bench.situationAsOpened.value;
@@ -94,6 +97,7 @@ export function ChartSheet(props: ChartSheetProps): JSX.Element {
               view={view}
               size={size}
               trail={trail}
+              field={field}
               paper={() => ground.current?.getBoundingClientRect() ?? null}
               onMoved={onMoved}
             />
@@ -128,13 +132,14 @@ interface PicturedProps {
   readonly view: ChartView;
   readonly size: ChartSize;
   readonly trail: ReadonlySignal<readonly TrailPoint[]>;
+  readonly field: FieldState;
   readonly paper: () => DOMRect | null;
   readonly onMoved: () => void;
 }
 
 /** The picture with the hands on it. */
 function Pictured(props: PicturedProps): JSX.Element {
-  const { bench, theme, typeScale, view, size, trail, paper, onMoved } = props;
+  const { bench, theme, typeScale, view, size, trail, field, paper, onMoved } = props;
   const situation = bench.situation.value;
   const projection = useMemo(() => projectionOf(view, size), [view, size]);
   const { covers } = situation.scene;
@@ -152,6 +157,7 @@ function Pictured(props: PicturedProps): JSX.Element {
         receiver={bench.attended.value}
         trail={trail.value}
         world={world}
+        overGround={fieldLayer(field, { scene: situation.scene, view, ...size, theme })}
       />
       {handsOff ? null : (
         <AircraftHands

@@ -54,10 +54,10 @@ export function FieldMenu({ scene, choice, attended, onChoose }: FieldMenuProps)
     </label>
   );
   return (
-    <div class="field-menu" ref={whole}>
+    <div class="tool-row field-menu" ref={whole}>
       <button
         type="button"
-        class="button"
+        data-on={choice !== null}
         ref={button}
         aria-expanded={isOpen}
         aria-controls={`${id}-panel`}

@@ -15,7 +15,8 @@ import {
   TEST_SIGNAL_BIN,
   testSignalShade,
 } from "../../panel/index.ts";
-import type { FieldKind, FieldLook } from "./field-choice.ts";
+import type { FieldKind } from "./field-choice.ts";
+import type { FieldLook } from "./field-subject.ts";
 
 /** Codes of bins are 16 bits wide. */
 export const CODE_COUNT = 0x10000;

@@ -8,7 +8,8 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/ho
 import type { ChartView, Theme } from "../../draw/index.ts";
 import type { FieldReception } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import { type FieldLook, type FieldShown, receiversOf, subjectOf } from "./field-choice.ts";
+import type { FieldShown } from "./field-choice.ts";
+import { type FieldLook, receiversOf, subjectOf } from "./field-subject.ts";
 import { inksFor } from "./inks.ts";
 import { paintByHand } from "./paint-by-hand.ts";
 import { type Painter, painterFor } from "./painter.ts";

@@ -1,7 +1,7 @@
 /** Painting a plate in JavaScript: one look-up in the table of shades and one in the table of inks for every pixel. */
 
-import type { FieldLook } from "./field-choice.ts";
 import { BY_RECEPTION, EDGES, shadeTable } from "./field-print.ts";
+import type { FieldLook } from "./field-subject.ts";
 import { EDGE_INK, FIX_INKS, INK_COUNT, RECEPTION_INKS, TILE_CELLS } from "./inks.ts";
 import type { Painter } from "./painter.ts";
 import { type Plate, printedSize } from "./plate.ts";

@@ -1,6 +1,6 @@
 /** What a painter does, whichever it is, and which one a page gets. */
 
-import type { FieldLook } from "./field-choice.ts";
+import type { FieldLook } from "./field-subject.ts";
 import { paintByCard } from "./paint-by-card.ts";
 import { paintByHand } from "./paint-by-hand.ts";
 import type { Plate } from "./plate.ts";
