@@ -58,6 +58,10 @@ export function identWords(ident: IdentHeard): string {
   }
 }
 
+/** What is heard, its letters left to be read from the code. */
+const identUnread = (ident: IdentHeard): string =>
+  ident.kind === "none" ? "no ident heard" : "a code is heard";
+
 /** The sentence of one receiver's face. `covers` are the scene's. */
 export function faceSentence(reading: ReceiverReading, covers: readonly string[] = []): string {
   const { name, face, frequencyMhz, course } = reading.settings;
@@ -66,7 +70,9 @@ export function faceSentence(reading: ReceiverReading, covers: readonly string[]
   const unless = (part: CoverablePart, what: string, sentence: string): string =>
     covered.has(part) ? `${what} covered.` : sentence;
   const tuned = covered.has("frequency") ? "frequency covered" : frequencyMhz.toFixed(2);
-  const heard = covered.has("ident") ? "ident covered" : identWords(reading.ident);
+  // The letters would tell what is tuned.
+  const ident = covered.has("frequency") ? identUnread(reading.ident) : identWords(reading.ident);
+  const heard = covered.has("ident") ? "ident covered" : ident;
   const sentences = [`${name}, ${tuned}, ${heard}.`];
   if (face !== "cdi")
     sentences.push(unless("heading", "Heading", `Heading ${threeDigits(reading.heading)}.`));

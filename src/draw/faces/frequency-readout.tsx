@@ -22,6 +22,9 @@ export function FrequencyReadout({ reading, x, y, widthPx, scale, theme, covers 
   const firstY = y + 11 * scale;
   const secondY = y + 33 * scale;
   const nameWidthPx = textWidthPx(name, namePx, "words-bold");
+  // Under a covered frequency the letters would tell what is tuned; the code is left to be read.
+  const label =
+    covered.has("frequency") && reading.ident.kind !== "none" ? "ident" : identLabel(reading.ident);
   return (
     <g data-receiver={name}>
       {covered.has("frequency") ? (
@@ -92,13 +95,13 @@ export function FrequencyReadout({ reading, x, y, widthPx, scale, theme, covers 
             fill={theme.soft}
             typeface="words"
           >
-            {shortenText(identLabel(reading.ident), widthPx, identPx, "words")}
+            {shortenText(label, widthPx, identPx, "words")}
           </TextLine>
           <HeardCode
             ident={reading.ident}
             rightX={x + widthPx}
             middleY={secondY}
-            roomPx={widthPx - textWidthPx(identLabel(reading.ident), identPx, "words") - 10 * scale}
+            roomPx={widthPx - textWidthPx(label, identPx, "words") - 10 * scale}
             unitPx={2 * scale}
             theme={theme}
           />
