@@ -83,6 +83,21 @@ describe("the link of a scene", () => {
     expect(through(FIRST, NO_WORLD)).toEqual(FIRST);
   });
 
+  it("over all of the demo's stations gives the very list of them, so that nothing about it is worked out anew", () => {
+    expect(through(FIRST).stations).toBe(WORLD.stations);
+    expect(through(FIRST).land).toBe(WORLD.land);
+  });
+
+  it("carries texts that a reader of files would stumble over", () => {
+    const odd = {
+      ...FIRST,
+      title: "[".repeat(60),
+      ask: "{ a: [b # c\u007f\u0085\u2028\ufeff\u0000",
+      about: "\ud800 'x' \"y\"",
+    };
+    expect(through(odd)).toEqual(odd);
+  });
+
   it("carries the piece of the chart that was shown", () => {
     const view = { centre: { latDeg: -10.12345678901234, lonDeg: 2 }, widthNm: 63.25 };
     const read = back(sceneToLink(FIRST, { world: WORLD, view }));
