@@ -35,14 +35,17 @@ afterAll(async () => {
 
 interface BenchOptions extends BrowserContextOptions {
   readonly path?: string;
+  readonly address?: string;
   /** Runs in the page before its own script; the page is then loaded once more. */
   readonly before?: () => void;
 }
 
 /** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
 async function onBench(use: (page: Page) => Promise<void>, options: BenchOptions = {}): Promise<void> {
-  const { path = "", before, ...context } = options;
-  const { page, errors } = await openPage(browser, `${server.address}/${path}`, context);
+  const { path = "", address = server.address, before, ...context } = options;
+  const { page, errors } = await openPage(browser, `${address}/${path}`, context);
+  // From now on file choosers are handed to the test: asked for late, the first could be turned away before.
+  page.on("filechooser", () => {});
   try {
     if (before !== undefined) {
       await page.addInitScript(before);
@@ -367,6 +370,31 @@ describe("a scene file", () => {
       { before: withoutPickers },
     ));
 
+  it("that the bench was started with is saved into its own text", async () => {
+    const texts: Readonly<Record<string, string>> = { "mine.yaml": MINE, "mine.stations.yaml": STATIONS };
+    const own = await serveBench(built.folder, {
+      path: "mine.yaml",
+      readText: (path) => {
+        const text = texts[path];
+        return text === undefined ? { failure: "no such file" } : { path, text };
+      },
+      today: () => "2026-07-01",
+    });
+    try {
+      await onBench(
+        async (page) => {
+          await course(page, "NAV1").fill("066");
+          const { name, bytes } = await downloaded(page, () => page.keyboard.press("Control+s"));
+          expect(name).toBe("mine.yaml");
+          expect(bytes.toString("utf8")).toBe(MINE.replace("course: 070", "course: 066"));
+        },
+        { before: withoutPickers, address: own.address },
+      );
+    } finally {
+      await own.close();
+    }
+  });
+
   it("of the demo is saved to stand alone", () =>
     onBench(
       async (page) => {
@@ -518,8 +546,37 @@ describe("recent work", () => {
       await course(page, "NAV1").fill("075");
       await page.goto("about:blank");
       await page.goto(`${server.address}/`);
-      expect(await stored(page)).toMatchObject([{ title: FIRST.title }]);
+      // The two pages are two processes: what one wrote last reaches the other a moment later.
+      await expect.poll(() => stored(page), POLL).toMatchObject([{ title: FIRST.title }]);
     }));
+
+  it("lies on Home to be picked up again, and is saved into its own text; and all of it is forgotten", () =>
+    onBench(
+      async (page) => {
+        await pick(page, fileOf("mine.stations.yaml", STATIONS), fileOf("mine.yaml", MINE));
+        await expect.poll(() => page.locator("h1").textContent(), POLL).toBe("Mine");
+        await course(page, "NAV1").fill("075");
+        await expect.poll(async () => JSON.stringify(await stored(page)), POLL).toContain("course: 075");
+        await page.reload();
+        await page.getByRole("button", { name: "Home", exact: true }).click();
+        const work = page.getByRole("region", { name: "Recent work" });
+        await work.locator(".thumbnail svg").first().waitFor();
+        await work.getByRole("button", { name: /^Mine/ }).click();
+        await expect.poll(() => course(page, "NAV1").inputValue(), POLL).toBe("075");
+        await course(page, "NAV1").fill("066");
+        const { name, bytes } = await downloaded(page, () => page.keyboard.press("Control+s"));
+        expect(name).toBe("mine.yaml");
+        expect(bytes.toString("utf8")).toBe(MINE.replace("course: 070", "course: 066"));
+        // Picked up again it is still one piece of work.
+        await expect.poll(async () => JSON.stringify(await stored(page)), POLL).toContain("course: 066");
+        expect(await stored(page)).toHaveLength(1);
+        await page.getByRole("button", { name: "Home", exact: true }).click();
+        await work.getByRole("button", { name: "Forget all" }).click();
+        await expect.poll(() => work.count(), POLL).toBe(0);
+        expect(await stored(page)).toEqual([]);
+      },
+      { before: withoutPickers },
+    ));
 
   it("survives a spoilt store", () =>
     onBench(

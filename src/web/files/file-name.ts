@@ -1,4 +1,8 @@
-/** What to call a file that leaves the bench. */
+/** What to call a scene, and the files of it that leave the bench. */
+
+import type { Opened } from "../state/bench.ts";
+import { baseName } from "./open-over.ts";
+import type { SceneSource } from "./scene-source.ts";
 
 const LONGEST = 60;
 
@@ -18,3 +22,9 @@ export function fileStem(text: string): string {
 
 /** The name a scene's file has or gets. */
 export const sceneFileName = (name: string): string => `${fileStem(name)}.yaml`;
+
+/** Its file's name without ending, or the demo scene's; for any other its title, where it has one. */
+export function sceneName({ name, origin, scene }: Opened, source: SceneSource | null): string {
+  if (source !== null) return baseName(source.path).replace(/\.ya?ml$/i, "");
+  return origin === "demo" || scene.title.trim() === "" ? name : fileStem(scene.title);
+}

@@ -2,7 +2,7 @@
 
 import type { Notice } from "../frame/fault-notice.tsx";
 import type { Said } from "../out/said.ts";
-import type { Bench } from "../state/bench.ts";
+import type { Bench, Opened } from "../state/bench.ts";
 import { sceneFileName } from "./file-name.ts";
 import { pickFiles } from "./file-system.ts";
 import type { GivenFile } from "./given-files.ts";
@@ -14,6 +14,8 @@ import type { SceneSources } from "./scene-source.ts";
 export interface SceneDeskParts {
   readonly bench: Bench;
   readonly sources: SceneSources;
+  /** What to call a scene. */
+  readonly nameOf: (opened: Opened) => string;
   /** Shows what is wrong with a file; null takes an older such notice away. */
   readonly showFault: (notice: Notice | null) => void;
   readonly said: Said;
@@ -37,7 +39,7 @@ export interface SceneDesk {
 const fileWork = () => import("./file-work.ts");
 
 export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
-  const { bench, sources, showFault, said } = parts;
+  const { bench, sources, nameOf, showFault, said } = parts;
   const put = (read: GivenRead): boolean => {
     if (!read.ok) {
       showFault(read);
@@ -70,7 +72,8 @@ export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
       return opened;
     },
     save: async () => {
-      const { asOpened, scene, name } = bench.opened.value;
+      const opened = bench.opened.value;
+      const { asOpened, scene } = opened;
       const source = sources.of(asOpened);
       const { sceneText } = await fileWork();
       const saved = sceneText(scene, source);
@@ -78,7 +81,7 @@ export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
         said.say(`not saved: ${saved.lines.join("; ")}`);
         return;
       }
-      const ended = await saveFile(saved.text, { source, name: sceneFileName(name) });
+      const ended = await saveFile(saved.text, { source, name: sceneFileName(nameOf(opened)) });
       if (ended.kind === "turned-away") return;
       if (ended.kind === "failed") {
         said.say(`not saved: ${ended.reason}`);

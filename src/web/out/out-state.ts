@@ -1,12 +1,13 @@
 /** All that a bench needs to let scenes in and out: where they came from, recent work, what went wrong, and the line that tells. */
 
 import { type Signal, signal } from "@preact/signals";
+import { sceneName } from "../files/file-name.ts";
 import { followWork } from "../files/follow-work.ts";
 import { createRecent, type Recent } from "../files/recent.ts";
 import { createSceneDesk, type SceneDesk } from "../files/scene-desk.ts";
 import { createSources, type SceneSource, type SceneSources } from "../files/scene-source.ts";
 import type { Notice } from "../frame/fault-notice.tsx";
-import type { Bench } from "../state/bench.ts";
+import type { Bench, Opened } from "../state/bench.ts";
 import { createSaid, type Said } from "./said.ts";
 
 export interface OutState {
@@ -16,6 +17,8 @@ export interface OutState {
   readonly desk: SceneDesk;
   /** What is wrong with the file that was opened last; null when nothing. */
   readonly notice: Signal<Notice | null>;
+  /** What files of the present scene are called, without their endings. */
+  readonly name: () => string;
 }
 
 export interface OutSettings {
@@ -32,10 +35,12 @@ export function createOut(bench: Bench, { onOpened, firstSource = null }: OutSet
   const recent = createRecent();
   const said = createSaid();
   const notice = signal<Notice | null>(null);
-  const followed = followWork({ bench, sources, recent });
+  const nameOf = (opened: Opened): string => sceneName(opened, sources.of(opened.asOpened));
+  const followed = followWork({ bench, sources, recent, nameOf });
   const desk = createSceneDesk({
     bench,
     sources,
+    nameOf,
     said,
     showFault: (next) => {
       notice.value = next;
@@ -43,5 +48,5 @@ export function createOut(bench: Bench, { onOpened, firstSource = null }: OutSet
     onOpened: () => onOpened?.(),
     onResumed: followed.goesOnAs,
   });
-  return { sources, recent, said, desk, notice };
+  return { sources, recent, said, desk, notice, name: () => nameOf(bench.opened.value) };
 }

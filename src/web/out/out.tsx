@@ -38,7 +38,7 @@ export function Out({ bench, out, theme, views, chartView, asked }: OutProps): J
   useFileKeys({ save: () => void desk.save(), open: () => void desk.pick(), print });
   return (
     <>
-      <ShareMenu bench={bench} desk={desk} said={said} asked={asked} shown={shown} />
+      <ShareMenu bench={bench} desk={desk} said={said} asked={asked} name={out.name} shown={shown} />
       <DropPlace onDropped={desk.take} />
       <SaidLine said={said} />
     </>

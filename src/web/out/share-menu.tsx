@@ -21,11 +21,13 @@ export interface ShareMenuProps {
   readonly said: Said;
   /** How often the menu was asked for; each time it opens. */
   readonly asked: number;
+  /** What files of the present scene are called, without their endings. */
+  readonly name: () => string;
   /** What a picture shows, read when one is made. */
   readonly shown: () => Shown;
 }
 
-export function ShareMenu({ bench, desk, said, asked, shown }: ShareMenuProps): JSX.Element {
+export function ShareMenu({ bench, desk, said, asked, name, shown }: ShareMenuProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const busy = useRef(false);
   const look = usePictureLook();
@@ -61,9 +63,9 @@ export function ShareMenu({ bench, desk, said, asked, shown }: ShareMenuProps): 
   const savePicture = (kind: PictureKind) =>
     run(`Making the ${kind.toUpperCase()}`, async () => {
       const { blob, note } = await makePicture(kind, shown(), look.now());
-      const name = `${fileStem(bench.opened.value.name)}.${kind}`;
-      download(blob, name);
-      return [`${name} saved`, ...(note === null ? [] : [note])];
+      const file = `${fileStem(name())}.${kind}`;
+      download(blob, file);
+      return [`${file} saved`, ...(note === null ? [] : [note])];
     });
   const copyPng = () =>
     run("Copying the picture", async () => {
