@@ -12,8 +12,19 @@ import { renderToString } from "preact-render-to-string";
 import { feature } from "topojson-client";
 import { describe, expect, it } from "vitest";
 import topology from "world-atlas/land-50m.json";
-import { chartFrame, THEMES, WorldLand, worldLandIsWanted, worldOutlines } from "../src/draw/index.ts";
-import { readLand } from "../src/scene/index.ts";
+import { worldLandFor } from "../src/cli/world-land.ts";
+import {
+  chartFrame,
+  figureSvg,
+  THEMES,
+  WorldLand,
+  worldLandIsWanted,
+  worldOutlines,
+} from "../src/draw/index.ts";
+import { latLon } from "../src/earth/index.ts";
+import type { Land } from "../src/radio/index.ts";
+import { readLand, resolveScene } from "../src/scene/index.ts";
+import { situationOf } from "./isles.ts";
 
 const LAND = feature(topology, topology.objects.land) as FeatureCollection<MultiPolygon>;
 const OUTLINES = worldOutlines(LAND.features.flatMap(({ geometry }) => geometry.coordinates.flat()));
@@ -110,10 +121,27 @@ describe("the world's land", () => {
     expect(renderToString(h(WorldLand, { outlines: OUTLINES, frame: frameAt([-10.3, 1.9], 400) }))).toBe("");
   });
 
+  it("lies under a figure of the command line, and is not read for the isles", () => {
+    const isles = situationOf({ at: latLon(-10.3, 2), land: demoLand() }).scene;
+    expect(worldLandFor(isles)).toBeNull();
+    const channel = { ...isles, land: null, aircraft: { ...isles.aircraft, position: latLon(50, 1) } };
+    const world = worldLandFor(channel);
+    expect(world?.rings.length).toBe(OUTLINES.rings.length);
+    const figure = figureSvg({
+      situation: resolveScene(channel),
+      reasons: [],
+      views: ["chart"],
+      widthPx: 640,
+      heightPx: 480,
+      theme: THEMES.light,
+      idPrefix: "f",
+      world,
+    });
+    expect(figure).toContain('data-land="world"');
+  });
+
   it("is asked for only where the scene's own land ends", () => {
-    const path = "demo/ostrelle.land.yaml";
-    const read = readLand(readFileSync(path, "utf8"), { path });
-    const isles = read.ok ? read.land : null;
+    const isles = demoLand();
     expect(isles?.islands.length).toBeGreaterThan(3);
     const view = (latDeg: number, lonDeg: number, widthNm: number) => ({
       centre: { latDeg, lonDeg },
@@ -129,6 +157,12 @@ describe("the world's land", () => {
 
 /** An arc between two points of the outlines bends away from the straight line of degrees by less than this, degrees. */
 const NEAR_COAST_DEG = 0.12;
+
+function demoLand(): Land | null {
+  const path = "demo/ostrelle.land.yaml";
+  const read = readLand(readFileSync(path, "utf8"), { path });
+  return read.ok ? read.land : null;
+}
 
 /** Whether the sphere has land at a place; null where a coast is near, and the two routes may honestly differ. */
 function landAllRound(latDeg: number, lonDeg: number): boolean | null {

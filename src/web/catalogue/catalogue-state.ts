@@ -6,6 +6,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { Station } from "../../radio/index.ts";
 import { largestBytes, tooBigFault } from "../../scene/index.ts";
+import { eachIdentOnce } from "../state/station-actions.ts";
 import type { CatalogueTask } from "./catalogue-worker.ts";
 import { forgetFiles, keepFiles, keptFiles } from "./kept-files.ts";
 import type { Catalogue, CatalogueFile, CatalogueRead } from "./read-catalogue.ts";
@@ -26,6 +27,7 @@ interface CatalogueFault {
 const read = signal<ReadCatalogue | null>(null);
 const reading = signal<string | null>(null);
 const fault = signal<CatalogueFault | null>(null);
+/** As every scene of the demo has them: one makes a station a TACAN, another silences it. */
 const demo = signal<readonly Station[]>([]);
 const NONE: readonly Station[] = [];
 
@@ -35,12 +37,13 @@ export const openCatalogue: ReadonlySignal<ReadCatalogue | null> = read;
 export const catalogueBeingRead: ReadonlySignal<string | null> = reading;
 export const catalogueFault: ReadonlySignal<CatalogueFault | null> = fault;
 
-/** Every station of the lists, each once. */
+/** Every station of the lists, each once; the isles' as the demo's first scenes have them. */
 export const publishedStations: ReadonlySignal<readonly Station[]> = computed(() =>
-  joinedLists(demo.value, read.value?.catalogue.stations ?? NONE),
+  joinedLists(eachIdentOnce(demo.value), read.value?.catalogue.stations ?? NONE),
 );
+/** By which a scene's station is known for a published one. */
 export const publishedKeys: ReadonlySignal<ReadonlySet<string>> = computed(
-  () => new Set(publishedStations.value.map(stationKey)),
+  () => new Set([...demo.value, ...publishedStations.value].map(stationKey)),
 );
 
 const loaded = signal(false);

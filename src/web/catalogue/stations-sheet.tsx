@@ -87,10 +87,9 @@ export function StationsSheet({ bench, tools, onGoTo }: StationsSheetProps): JSX
                 aria-expanded={key === chosen}
                 onClick={() => setChosen(key === chosen ? null : key)}
               >
-                <b class="found-ident">{station.ident}</b>
-                <span class="found-name">{station.name}</span>
-                <span class="found-frequency digits">{frequencyText(station.frequencyMhz)}</span>
-                <span class="note">{station.kind}</span>
+                <b class="found-ident">{station.ident}</b> <span class="found-name">{station.name}</span>{" "}
+                <span class="found-frequency digits">{frequencyText(station.frequencyMhz)}</span>{" "}
+                <span class="note">{station.kind}</span>{" "}
                 <span class="note found-where">{seen ? whereFrom(situation, station) : ""}</span>
               </button>
               {key === chosen ? (

@@ -71,7 +71,8 @@ function withStations(scene: Scene, stations: readonly Station[]): Scene {
   return same ? scene : { ...scene, stations };
 }
 
-function eachIdentOnce(stations: readonly Station[]): readonly Station[] {
+/** Of several with one ident the first. */
+export function eachIdentOnce(stations: readonly Station[]): readonly Station[] {
   const idents = new Set<string>();
   return stations.filter(({ ident }) => !idents.has(ident) && idents.add(ident));
 }

@@ -1,7 +1,7 @@
 /** Putting things somewhere: the aircraft by radial and distance or by coordinates, and stations of one's own. */
 
 import type { JSX } from "preact";
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import type { LatLon } from "../../earth/index.ts";
 import { frequencyText } from "../../radio/index.ts";
 import { listsLoaded, loadLists, publishedKeys } from "../catalogue/catalogue-state.ts";
@@ -28,6 +28,12 @@ export function PlaceSheet({ bench, tools, middle, onShow }: PlaceSheetProps): J
   const own = listsLoaded.value ? ownStations(scene.stations, publishedKeys.value) : [];
   const before = scene.stations.find(({ ident }) => ident === edited) ?? null;
   const isEditing = edited === "" || before !== null;
+  const wasEditing = useRef(isEditing);
+  useEffect(() => {
+    // Back from the form: to where one came from, or near it.
+    if (wasEditing.current && !isEditing) document.getElementById("new-station")?.focus();
+    wasEditing.current = isEditing;
+  }, [isEditing]);
   return (
     <ToolSheet tools={tools} tool="place" title={isEditing ? editTitle(edited ?? "") : "Place"}>
       {isEditing ? (

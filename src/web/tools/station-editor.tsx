@@ -1,7 +1,7 @@
 /** The form of one station of one's own: a new one, or one that is changed. */
 
 import type { ComponentChildren, ComponentProps, JSX } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { type LatLon, readLatLon } from "../../earth/index.ts";
 import { STATION_KINDS, type Station } from "../../radio/index.ts";
 import type { Bench } from "../state/bench.ts";
@@ -37,6 +37,10 @@ export function StationEditor({ bench, tools, before, at, onShow }: StationEdito
   const [faults, setFaults] = useState<Faults>({});
   const declinationTyped = useRef(before !== null);
   const root = useRef<HTMLFormElement>(null);
+  useEffect(() => focusField("ident"), []);
+  const focusField = (name: string) => {
+    root.current?.querySelector<HTMLElement>(`[name="${name}"]`)?.focus({ preventScroll: true });
+  };
   const set = (field: StationField, text: string) => {
     if (field === "declination") declinationTyped.current = true;
     setFaults(({ [field]: _, ...others }) => others);
@@ -57,7 +61,7 @@ export function StationEditor({ bench, tools, before, at, onShow }: StationEdito
     if (!checked.ok) {
       setFaults(checked.faults);
       const first = STATION_FIELDS.find((field) => checked.faults[field] !== undefined);
-      root.current?.querySelector<HTMLElement>(`[name="${first}"]`)?.focus();
+      if (first !== undefined) focusField(first);
       return;
     }
     const { station } = checked;
@@ -71,17 +75,13 @@ export function StationEditor({ bench, tools, before, at, onShow }: StationEdito
       words: "where the station stands",
       give: (place) => {
         set("at", placeText(place));
-        root.current?.querySelector<HTMLElement>('[name="at"]')?.focus();
+        focusField("at");
       },
     };
     // The cross comes with the next drawing.
     requestAnimationFrame(() => document.getElementById(CROSS_ID)?.focus({ preventScroll: true }));
   };
-  const field = (
-    name: StationField,
-    caption: string,
-    extra: ComponentProps<"input"> & { readonly "data-first"?: string } = {},
-  ) => (
+  const field = (name: StationField, caption: string, extra: ComponentProps<"input"> = {}) => (
     <Field name={name} caption={caption} fault={faults[name]}>
       <input
         class="text-input"
@@ -105,7 +105,7 @@ export function StationEditor({ bench, tools, before, at, onShow }: StationEdito
         save();
       }}
     >
-      {field("ident", "Ident", { maxLength: 4, autocapitalize: "characters", "data-first": "" })}
+      {field("ident", "Ident", { maxLength: 4, autocapitalize: "characters" })}
       {field("name", "Name")}
       <Field name="kind" caption="Kind" fault={faults.kind}>
         <span class="pick">
