@@ -17,7 +17,7 @@ import {
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
 import { panned, zoomed } from "../../src/web/chart/chart-window.ts";
 import type { FieldKind } from "../../src/web/field/field-choice.ts";
-import { KIND_NAMES } from "../../src/web/field/field-words.ts";
+import { KIND_NAMES } from "../../src/web/field/field-names.ts";
 import { EDGE_INK, FIX_INKS, inksFor, RECEPTION_INKS, TILE_CELLS } from "../../src/web/field/inks.ts";
 import { paperShift } from "../../src/web/field/plate-place.ts";
 import { type BenchServer, buildPage, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";

@@ -1,11 +1,11 @@
-/** The button that colours the chart: which field, of which receiver. */
+/** The button that colours the chart. What it opens comes when it is first pressed. */
 
 import type { JSX } from "preact";
 import { useEffect, useId, useRef, useState } from "preact/hooks";
-import { AIRBORNE_CHECK_ERROR_DEG, GROUND_CHECK_ERROR_DEG } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import { FIELD_KINDS, type FieldChoice, type FieldKind, newChoice } from "./field-choice.ts";
-import { KIND_NAMES } from "./field-words.ts";
+import type { FieldChoice } from "./field-choice.ts";
+import { KIND_NAMES } from "./field-names.ts";
+import type { FieldParts } from "./field-state.ts";
 
 export interface FieldMenuProps {
   readonly scene: Scene;
@@ -14,9 +14,12 @@ export interface FieldMenuProps {
   /** The receiver that a field is of at first. */
   readonly attended: string;
   readonly onChoose: (choice: FieldChoice) => void;
+  /** Null until they have come. */
+  readonly parts: FieldParts | null;
+  readonly onOpen: () => void;
 }
 
-export function FieldMenu({ scene, choice, attended, onChoose }: FieldMenuProps): JSX.Element {
+export function FieldMenu({ scene, choice, attended, onChoose, parts, onOpen }: FieldMenuProps): JSX.Element {
   const [isOpen, setOpen] = useState(false);
   const whole = useRef<HTMLDivElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -38,21 +41,6 @@ export function FieldMenu({ scene, choice, attended, onChoose }: FieldMenuProps)
       removeEventListener("keydown", onKey, true);
     };
   }, [isOpen]);
-  const names = scene.receivers.map(({ name }) => name);
-  const choose = (kind: FieldKind) =>
-    onChoose(choice === null ? newChoice(kind, attended) : { ...choice, kind });
-  const option = (kind: FieldKind | null, words: string, disabled = false) => (
-    <label key={words}>
-      <input
-        type="radio"
-        name={`${id}-kind`}
-        checked={(choice?.kind ?? null) === kind}
-        disabled={disabled}
-        onChange={() => (kind === null ? onChoose(null) : choose(kind))}
-      />
-      {words}
-    </label>
-  );
   return (
     <div class="tool-row field-menu" ref={whole}>
       <button
@@ -62,75 +50,22 @@ export function FieldMenu({ scene, choice, attended, onChoose }: FieldMenuProps)
         aria-expanded={isOpen}
         aria-controls={`${id}-panel`}
         title="Colour the chart by what the needle would show at every place"
-        onClick={() => setOpen(!isOpen)}
+        onClick={() => {
+          if (!isOpen) onOpen();
+          setOpen(!isOpen);
+        }}
       >
         Field{choice === null ? "" : `: ${KIND_NAMES[choice.kind]}`}
       </button>
-      {isOpen ? (
-        <fieldset class="sheet field-panel" id={`${id}-panel`}>
-          <legend class="unseen">Colour the chart by</legend>
-          <p aria-hidden="true">Colour the chart by</p>
-          {option(null, "Nothing")}
-          {FIELD_KINDS.map((kind) => option(kind, KIND_NAMES[kind], kind === "fix" && names.length < 2))}
-          {choice === null ? null : (
-            <>
-              <Pick
-                label={choice.kind === "fix" ? "First receiver" : "Receiver"}
-                value={choice.receiver}
-                options={names}
-                onPick={(receiver) => onChoose({ ...choice, receiver })}
-              />
-              {choice.kind === "fix" ? (
-                <>
-                  <Pick
-                    label="Second receiver"
-                    value={choice.other}
-                    options={names.filter((name) => name !== choice.receiver)}
-                    onPick={(other) => onChoose({ ...choice, other })}
-                  />
-                  <Pick
-                    label="Checked"
-                    value={String(choice.allowedErrorDeg)}
-                    options={CHECKS.map(({ allowedErrorDeg }) => String(allowedErrorDeg))}
-                    words={CHECKS.map(({ words }) => words)}
-                    onPick={(value) => onChoose({ ...choice, allowedErrorDeg: Number(value) })}
-                  />
-                </>
-              ) : null}
-            </>
-          )}
-        </fieldset>
+      {isOpen && parts !== null ? (
+        <parts.FieldPanel
+          id={`${id}-panel`}
+          scene={scene}
+          choice={choice}
+          attended={attended}
+          onChoose={onChoose}
+        />
       ) : null}
     </div>
-  );
-}
-
-/** What a receiver check allows: 14 CFR 91.171. */
-const CHECKS = [
-  { allowedErrorDeg: GROUND_CHECK_ERROR_DEG, words: `on the ground, ${GROUND_CHECK_ERROR_DEG}°` },
-  { allowedErrorDeg: AIRBORNE_CHECK_ERROR_DEG, words: `in the air, ${AIRBORNE_CHECK_ERROR_DEG}°` },
-] as const;
-
-interface PickProps {
-  readonly label: string;
-  readonly value: string;
-  readonly options: readonly string[];
-  /** What the options say, where it is not what they are. */
-  readonly words?: readonly string[];
-  readonly onPick: (value: string) => void;
-}
-
-function Pick({ label, value, options, words = options, onPick }: PickProps): JSX.Element {
-  return (
-    <label class="pick">
-      <span>{label}</span>
-      <select value={value} onChange={(event) => onPick(event.currentTarget.value)}>
-        {options.map((option, index) => (
-          <option key={option} value={option}>
-            {words[index]}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -6,7 +6,7 @@ import type { Scene } from "../../scene/index.ts";
 import type { Bench } from "../state/bench.ts";
 import { choiceFor } from "./field-choice.ts";
 import { FieldMenu } from "./field-menu.tsx";
-import { chooseField, type FieldState, fieldShown } from "./field-state.ts";
+import { type FieldState, fieldShown, loadFieldParts } from "./field-state.ts";
 
 export interface FieldPartProps {
   readonly bench: Bench;
@@ -20,7 +20,11 @@ export function FieldTool({ bench, state }: FieldPartProps): JSX.Element {
       scene={scene}
       choice={choiceFor(scene, state.choice.value)}
       attended={bench.attended.value}
-      onChoose={(choice) => chooseField(state, choice)}
+      onChoose={(choice) => {
+        state.choice.value = choice;
+      }}
+      parts={state.parts.value}
+      onOpen={() => loadFieldParts(state)}
     />
   );
 }

@@ -1,4 +1,5 @@
-/** What the bench loads only when a field is first chosen: the layer, its painters and inks, and the legend. */
+/** What the bench loads only when the field's button is first pressed: its panel, the layer with painters and inks, the legend. */
 
 export { FieldLegend } from "./field-legend.tsx";
+export { FieldPanel } from "./field-panel.tsx";
 export { NeedleField } from "./needle-field.tsx";

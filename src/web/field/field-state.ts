@@ -10,7 +10,7 @@ export type FieldParts = typeof import("./field-parts.ts");
 export interface FieldState {
   readonly choice: Signal<FieldChoice>;
   readonly receptions: Signal<readonly FieldReception[]>;
-  /** What shows a field; null until the first is chosen and this has come. */
+  /** What shows a field; null until it has come. */
   readonly parts: Signal<FieldParts | null>;
 }
 
@@ -20,17 +20,14 @@ export const fieldState = (): FieldState => ({
   parts: signal(null),
 });
 
-/** Chooses a field, or none. Where what shows it cannot be fetched, the choice goes back to none, to be made again. */
-export function chooseField(state: FieldState, choice: FieldChoice): void {
-  state.choice.value = choice;
-  if (choice === null || state.parts.value !== null) return;
+/** Fetches what shows a field. Where it cannot be had, the next press of the button tries again. */
+export function loadFieldParts(state: FieldState): void {
+  if (state.parts.value !== null) return;
   import("./field-parts.ts").then(
     (parts) => {
       state.parts.value = parts;
     },
-    () => {
-      state.choice.value = null;
-    },
+    () => undefined,
   );
 }
 

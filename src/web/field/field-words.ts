@@ -1,16 +1,9 @@
-/** What the legend and the menu of the needle field say. */
+/** What the legend of the needle field says. */
 
 import type { FieldReception } from "../../panel/index.ts";
 import { FIX_BANDS_NM } from "../../panel/index.ts";
 import { feet } from "../../reason/index.ts";
-import type { FieldKind, FieldShown } from "./field-choice.ts";
-
-export const KIND_NAMES: Readonly<Record<FieldKind, string>> = {
-  needle: "Needle",
-  "to-from": "TO and FROM",
-  reception: "Reception",
-  fix: "Cross fix",
-};
+import type { FieldShown } from "./field-choice.ts";
 
 export const RECEPTION_WORDS: Readonly<Record<FieldReception, string>> = {
   "good-inside": "inside the published volume",
