@@ -50,8 +50,6 @@ export interface Player {
   readonly scrubTo: (timeS: number) => void;
   readonly turnTo: (heading: MagneticDeg) => void;
   readonly climbTo: (altitudeFt: number) => void;
-  /** Lets go of the bench. */
-  readonly dispose: () => void;
 }
 
 export function createPlayer(bench: Bench): Player {
@@ -178,7 +176,7 @@ export function createPlayer(bench: Bench): Player {
     if (timeS === undefined || flight === null || timeS > endS.value) return null;
     return samePlace(flight.aircraft, aircraft) ? { ...flight, timeS } : null;
   };
-  const unfollow = effect(() => {
+  effect(() => {
     const opened = bench.opened.value;
     untracked(() => batch(() => follow(opened)));
   });
@@ -246,6 +244,5 @@ export function createPlayer(bench: Bench): Player {
       const already = altitudeFt === bench.scene.value.aircraft.altitudeFt;
       obey({ turningTo: turningTo.value, climbingToFt: already ? null : altitudeFt });
     },
-    dispose: unfollow,
   };
 }
