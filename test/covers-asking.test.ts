@@ -116,7 +116,9 @@ describe("what is written for a guess", () => {
   });
 
   it("is explained where it is none", () => {
-    expect(read("place", "QQQ 246/18")).toMatch(/no station of this scene has the ident QQQ.*TXJ 246\/18/);
+    expect(read("place", "QQQ 246/18")).toMatch(
+      /no station of this scene has the ident QQQ.*write ident radial\/NM/,
+    );
     expect(read("direction", "400")).toMatch(/not a course: three digits, 001 to 360/);
     for (const kind of ["place", "direction", "words", "needle", "flag"] as const)
       expect(read(kind, "")).toEqual(expect.stringMatching(/\w/));

@@ -68,7 +68,22 @@ const HIDDEN_BY: Readonly<Record<string, Hidden>> = {
     parts: ["needle", "flag", "dme"],
   },
   needle: { rules: ["deviation", "distance", "heading-agrees", "fly"], parts: ["needle"] },
-  flag: { rules: ["received", "to-from", "heading-agrees", "fly"], parts: ["flag"] },
+  // All that presupposes a signal: where it fails, there is none.
+  flag: {
+    rules: [
+      "received",
+      "service-volume",
+      "radial",
+      "norths",
+      "line",
+      "to-from",
+      "deviation",
+      "distance",
+      "heading-agrees",
+      "fly",
+    ],
+    parts: ["flag"],
+  },
   course: {
     rules: ["line", "to-from", "deviation", "distance", "heading-agrees", "fly"],
     parts: ["course", "course-card"],

@@ -7,7 +7,7 @@ import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
 import { CAP_HEIGHT, LINE_HEIGHT } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
-import { withheldSteps } from "./chain.ts";
+import { withheldWords } from "./chain.ts";
 import { type PlacedItem, type ReasonsLayout, WORDS_LEFT_EM } from "./reasons-layout.ts";
 
 export interface ItemProps {
@@ -39,16 +39,30 @@ export function Item({ placed, layout, theme, lit }: ItemProps) {
           middleY={placed.y + placed.heightPx / 2}
           widthPx={Math.min(layout.columnPx * 0.94, layout.textPx * 18)}
           heightPx={placed.heightPx * 0.8}
-          covered={withheldSteps(item.from, item.to)}
+          covered={withheldWords(item.extent)}
           theme={theme}
         />
       );
     case "step":
-      return <Step placed={placed} reason={item.reason} layout={layout} theme={theme} lit={lit} />;
+      return (
+        <Step
+          placed={placed}
+          reason={item.reason}
+          shownNumber={item.shownNumber}
+          layout={layout}
+          theme={theme}
+          lit={lit}
+        />
+      );
   }
 }
 
-function Step({ placed, reason, layout, theme, lit }: ItemProps & { readonly reason: Reason }) {
+interface StepProps extends ItemProps {
+  readonly reason: Reason;
+  readonly shownNumber: number;
+}
+
+function Step({ placed, reason, shownNumber, layout, theme, lit }: StepProps) {
   const { x, y, titleLines, lines, threadDownPx, heightPx } = placed;
   const { textPx, titlePx, columnPx } = layout;
   const wordsX = x + WORDS_LEFT_EM * textPx;
@@ -60,7 +74,7 @@ function Step({ placed, reason, layout, theme, lit }: ItemProps & { readonly rea
   const linePx = LINE_HEIGHT * textPx;
   const firstLine = titleBaseline + (titleLines.length - 1) * titlePx * LINE_HEIGHT + linePx * 1.04;
   return (
-    <g data-reason={reason.number} data-receiver={reason.receiver} data-rule={reason.rule}>
+    <g data-reason={shownNumber} data-receiver={reason.receiver} data-rule={reason.rule}>
       <title>{reason.source}</title>
       {threadDownPx !== null && (
         <line
@@ -97,7 +111,7 @@ function Step({ placed, reason, layout, theme, lit }: ItemProps & { readonly rea
         typeface="words-bold"
         anchor="middle"
       >
-        {String(reason.number)}
+        {String(shownNumber)}
       </TextLine>
       {titleLines.map((line, index) => (
         <TextLine

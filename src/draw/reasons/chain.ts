@@ -1,12 +1,23 @@
-/** The argument as links of a chain: names of receivers, steps, and strips over the steps that say what is covered. */
+/**
+ * The argument as links of a chain: names of receivers, steps, and strips over the steps that say what is covered. How many steps a strip
+ * hides is an answer too (a dead needle has fewer than a live one), so that while anything is withheld the steps are counted as they are
+ * shown.
+ */
 
 import { type Reason, underCovers } from "../../reason/index.ts";
 
+/** Which of a receiver's steps a strip hides: all, those to the end, or some before others. */
+export type WithheldExtent = "all" | "rest" | "some";
+
 export type ChainItem =
   | { readonly kind: "receiver"; readonly receiver: string }
-  | { readonly kind: "step"; readonly reason: Reason }
-  /** The steps from one number to another are withheld. */
-  | { readonly kind: "withheld"; readonly receiver: string; readonly from: number; readonly to: number };
+  | {
+      readonly kind: "step";
+      readonly reason: Reason;
+      /** Counted from 1 for each receiver, among the steps that are shown. */
+      readonly shownNumber: number;
+    }
+  | { readonly kind: "withheld"; readonly receiver: string; readonly extent: WithheldExtent };
 
 /** Steps in order, each run of withheld ones as one link. Receivers are named when asked. */
 export function chainOf(
@@ -14,24 +25,39 @@ export function chainOf(
   covers: readonly string[],
   namesReceivers: boolean,
 ): ChainItem[] {
+  const receivers = [...new Set(reasons.map(({ receiver }) => receiver))];
+  return receivers.flatMap((receiver) => {
+    const links = linksOf(
+      receiver,
+      reasons.filter((reason) => reason.receiver === receiver),
+      covers,
+    );
+    return namesReceivers ? [{ kind: "receiver", receiver } as const, ...links] : links;
+  });
+}
+
+function linksOf(receiver: string, reasons: readonly Reason[], covers: readonly string[]): ChainItem[] {
   const items: ChainItem[] = [];
-  let receiver: string | null = null;
+  let shownNumber = 0;
   for (const step of underCovers(reasons, covers)) {
-    const whose = step.kind === "spoken" ? step.reason.receiver : step.receiver;
-    if (namesReceivers && whose !== receiver) items.push({ kind: "receiver", receiver: whose });
-    receiver = whose;
-    const last = items.at(-1);
-    if (step.kind === "spoken") items.push({ kind: "step", reason: step.reason });
-    else if (last?.kind === "withheld" && last.receiver === whose)
-      items.splice(-1, 1, { ...last, to: step.number });
-    else items.push({ kind: "withheld", receiver: whose, from: step.number, to: step.number });
+    if (step.kind === "spoken") {
+      shownNumber += 1;
+      items.push({ kind: "step", reason: step.reason, shownNumber });
+    } else if (items.at(-1)?.kind !== "withheld") items.push({ kind: "withheld", receiver, extent: "some" });
   }
+  if (items.at(-1)?.kind === "withheld")
+    items.splice(-1, 1, { kind: "withheld", receiver, extent: shownNumber === 0 ? "all" : "rest" });
   return items;
 }
 
-/** "step 7", "steps 7 to 10". */
-export const withheldSteps = (from: number, to: number): string =>
-  from === to ? `step ${from}` : `steps ${from} to ${to}`;
+const EXTENTS: Readonly<Record<WithheldExtent, string>> = {
+  all: "all steps",
+  rest: "the rest",
+  some: "some steps",
+};
+
+/** What a strip in the chain says is covered. */
+export const withheldWords = (extent: WithheldExtent): string => EXTENTS[extent];
 
 /** The chain in words. */
 export const chainText = (items: readonly ChainItem[]): string =>
@@ -41,11 +67,9 @@ export const chainText = (items: readonly ChainItem[]): string =>
         case "receiver":
           return `${item.receiver}.`;
         case "step":
-          return `${item.reason.number}. ${item.reason.title}: ${item.reason.sentence}`;
-        case "withheld": {
-          const steps = withheldSteps(item.from, item.to);
-          return `${steps.charAt(0).toUpperCase()}${steps.slice(1)} covered.`;
-        }
+          return `${item.shownNumber}. ${item.reason.title}: ${item.reason.sentence}`;
+        case "withheld":
+          return `Covered: ${withheldWords(item.extent)}.`;
         default:
           return item satisfies never;
       }

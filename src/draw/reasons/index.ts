@@ -1,2 +1,2 @@
-export { chainOf, chainText, spokenSteps } from "./chain.ts";
+export { chainOf, chainText, spokenSteps, type WithheldExtent, withheldWords } from "./chain.ts";
 export { Reasons, type ReasonsProps } from "./reasons.tsx";

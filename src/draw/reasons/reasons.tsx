@@ -55,9 +55,9 @@ export function Reasons(props: ReasonsProps) {
     >
       <title id={`${idPrefix}-title`}>Reasons</title>
       <desc id={`${idPrefix}-desc`}>{chainText(chain)}</desc>
-      {layout.items.map((placed) => (
+      {layout.items.map((placed, index) => (
         <Item
-          key={itemKey(placed.item)}
+          key={itemKey(placed.item, index)}
           placed={placed}
           layout={layout}
           theme={theme}
@@ -75,9 +75,9 @@ export function Reasons(props: ReasonsProps) {
   );
 }
 
-function itemKey(item: ChainItem): string {
+function itemKey(item: ChainItem, index: number): string {
   if (item.kind === "step") return `${item.reason.receiver}-${item.reason.number}`;
-  return item.kind === "withheld" ? `${item.receiver}-${item.from}` : item.receiver;
+  return item.kind === "withheld" ? `${item.receiver}-withheld-${index}` : item.receiver;
 }
 
 interface LeftOutNoteProps {

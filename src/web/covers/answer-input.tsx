@@ -57,7 +57,7 @@ export function AnswerInput(props: AnswerInputProps): JSX.Element {
         </fieldset>
       );
     case "place":
-      return <TextInput {...props} placeholder="TXJ 246/18" capitals />;
+      return <TextInput {...props} placeholder="ident radial/NM" capitals />;
     case "direction":
       return <TextInput {...props} placeholder="three digits" digits />;
     case "words":

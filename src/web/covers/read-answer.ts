@@ -19,9 +19,11 @@ export function readAnswer(
   switch (kind) {
     case "place": {
       const read = readAircraftPlace(written, { own: stations, table: [] });
-      return read.ok
-        ? { kind: "place", position: read.position }
-        : `${read.reason}; write it like TXJ 246/18, or as latitude and longitude`;
+      if (read.ok) return { kind: "place", position: read.position };
+      // Example places are not given: one of them may be the answer.
+      const why =
+        read.point === null ? (written === "" ? "" : `“${written}” is no place; `) : `${read.reason}; `;
+      return `${why}write ident radial/NM, or latitude and longitude`;
     }
     case "direction": {
       const deg = readDirection(what, written);

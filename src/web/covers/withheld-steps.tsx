@@ -1,14 +1,10 @@
-/** A strip in the chain in place of the steps that would say what is covered. Their places are kept. */
+/** A strip in the chain in place of the steps that would say what is covered. */
 
 import type { JSX } from "preact";
+import { type WithheldExtent, withheldWords } from "../../draw/index.ts";
 
-export interface WithheldStepsProps {
-  readonly from: number;
-  readonly to: number;
-}
-
-export const WithheldSteps = ({ from, to }: WithheldStepsProps): JSX.Element => (
+export const WithheldSteps = ({ extent }: { readonly extent: WithheldExtent }): JSX.Element => (
   <li class="withheld-steps">
-    <span class="covered">covered: {from === to ? `step ${from}` : `steps ${from} to ${to}`}</span>
+    <span class="covered">covered: {withheldWords(extent)}</span>
   </li>
 );

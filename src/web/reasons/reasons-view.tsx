@@ -69,11 +69,11 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
       ) : (
         <div class="argument" ref={chain}>
           <ol class="chain" aria-label={`Why ${attended} reads so`} onPointerLeave={() => point(null)}>
-            {links.map((item) => {
+            {links.map((item, index) => {
               if (item.kind === "receiver") return null;
               if (item.kind === "withheld")
-                return <WithheldSteps key={`withheld ${item.from}`} from={item.from} to={item.to} />;
-              const { reason } = item;
+                return <WithheldSteps key={`withheld ${index}`} extent={item.extent} />;
+              const { reason, shownNumber } = item;
               const isRevealed = revealed.includes(reason);
               return (
                 <li
@@ -104,7 +104,7 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
                     }}
                   >
                     <span class="bead" aria-hidden="true">
-                      {reason.number}
+                      {shownNumber}
                     </span>
                     <span class="link-words">
                       <strong>{reason.title}</strong>{" "}
