@@ -62,7 +62,7 @@ function Entries({ choice, receptions, inks }: EntriesProps): JSX.Element {
               STEPS.map((step) => shadeNumber({ flag: "FROM", step })),
             ]}
             widthPx={5}
-            heightPx={12}
+            heightPx={14}
           />
           <span class="ramp-rows">
             <span>TO, hatched</span>

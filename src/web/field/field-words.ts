@@ -7,7 +7,7 @@ import type { FieldShown } from "./field-choice.ts";
 
 export const RECEPTION_WORDS: Readonly<Record<FieldReception, string>> = {
   "good-inside": "inside the published volume",
-  "good-outside": "received beyond it",
+  "good-outside": "received, beyond the published volume",
   "good-unknown": "received, no volume published",
   "weak-inside": "weak",
   "weak-outside": "weak",
