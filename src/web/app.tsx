@@ -104,6 +104,7 @@ export function App(props: AppProps): JSX.Element {
         theme={theme}
         views={viewsShown}
         chartView={() => hold.chosen.value}
+        isAway={() => screen.isHome.value}
         asked={shareAsked}
       />
     </>

@@ -558,6 +558,12 @@ describe("recent work", () => {
         await course(page, "NAV1").fill("075");
         await expect.poll(async () => JSON.stringify(await stored(page)), POLL).toContain("course: 075");
         await page.reload();
+        await expect.poll(() => course(page, "NAV1").inputValue(), POLL).toBe("075");
+        // The address gave the scene, the tab its text.
+        await page.waitForTimeout(2000);
+        expect(await stored(page)).toHaveLength(1);
+        const again = await downloaded(page, () => page.keyboard.press("Control+s"));
+        expect(again.bytes.toString("utf8")).toBe(MINE.replace("course: 070", "course: 075"));
         await page.getByRole("button", { name: "Home", exact: true }).click();
         const work = page.getByRole("region", { name: "Recent work" });
         await work.locator(".thumbnail svg").first().waitFor();
@@ -617,6 +623,7 @@ describe("print", () => {
         before: () => {
           // A headless browser has no print dialog to wait for.
           window.print = () => {
+            dispatchEvent(new Event("beforeprint"));
             document.documentElement.dataset.printed = "yes";
           };
         },

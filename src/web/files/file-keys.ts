@@ -2,10 +2,11 @@
 
 import { useEffect, useRef } from "preact/hooks";
 
+/** Null leaves the keys to the browser. */
 export interface FileKeys {
-  readonly save: () => void;
-  readonly open: () => void;
-  readonly print: () => void;
+  readonly save: (() => void) | null;
+  readonly open: (() => void) | null;
+  readonly print: (() => void) | null;
 }
 
 export function useFileKeys(keys: FileKeys): void {
@@ -16,7 +17,7 @@ export function useFileKeys(keys: FileKeys): void {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || event.repeat) return;
       const act = { s: now.current.save, o: now.current.open, p: now.current.print }[event.key.toLowerCase()];
-      if (act === undefined) return;
+      if (act === undefined || act === null) return;
       event.preventDefault();
       // A number being typed is taken first, as leaving its field takes it.
       if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();

@@ -35,9 +35,8 @@ export function RecentList({ recent, desk, theme }: RecentListProps): JSX.Elemen
               <Sketch entry={entry} theme={theme} />
               <span class="scene-words">
                 <strong>{entry.title === "" ? entry.name : entry.title}</strong>
-                <span class="note">
-                  {entry.name}, {dayOf(entry.when)}
-                </span>
+                <span class="note">{entry.name}</span>
+                <span class="note">{dayOf(entry.when)}</span>
               </span>
             </button>
             <button

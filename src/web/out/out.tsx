@@ -10,6 +10,7 @@ import type { OutState } from "./out-state.ts";
 import { SaidLine } from "./said-line.tsx";
 import { ShareMenu } from "./share-menu.tsx";
 import type { Shown } from "./shown.ts";
+import { usePrint } from "./use-print.ts";
 
 export interface OutProps {
   readonly bench: Bench;
@@ -19,11 +20,13 @@ export interface OutProps {
   readonly views: () => readonly View[];
   /** The piece of the chart that a hand chose; null while it fits the scene by itself. */
   readonly chartView: () => ChartView | null;
+  /** Whether something else than the bench fills the page: then there is nothing to save or to print. */
+  readonly isAway: () => boolean;
   /** How often the menu was asked for; each time it opens. */
   readonly asked: number;
 }
 
-export function Out({ bench, out, theme, views, chartView, asked }: OutProps): JSX.Element {
+export function Out({ bench, out, theme, views, chartView, isAway, asked }: OutProps): JSX.Element {
   const { desk, said } = out;
   const shown = (): Shown => ({
     situation: bench.situation.value,
@@ -32,13 +35,23 @@ export function Out({ bench, out, theme, views, chartView, asked }: OutProps): J
     receiver: bench.attended.value,
     chartView: chartView(),
   });
-  const print = () => {
-    void import("./print-sheet.ts").then(({ printSheet }) => printSheet(shown()));
-  };
-  useFileKeys({ save: () => void desk.save(), open: () => void desk.pick(), print });
+  const print = usePrint(() => (isAway() ? null : shown()));
+  useFileKeys({
+    open: () => void desk.pick(),
+    save: isAway() ? null : () => void desk.save(),
+    print: isAway() ? null : print,
+  });
   return (
     <>
-      <ShareMenu bench={bench} desk={desk} said={said} asked={asked} name={out.name} shown={shown} />
+      <ShareMenu
+        bench={bench}
+        desk={desk}
+        said={said}
+        asked={asked}
+        name={out.name}
+        shown={shown}
+        print={print}
+      />
       <DropPlace onDropped={desk.take} />
       <SaidLine said={said} />
     </>

@@ -8,9 +8,9 @@ import type { Shown } from "./shown.ts";
 const PAGE_PX = { widthPx: 1062, heightPx: 733, transparent: true };
 const CLASS = "print-sheet";
 
-/** Puts the sheet into the page, where only print shows it; gives what takes it away again. */
-export function layPrintSheet(shown: Shown): () => void {
-  takeAway();
+/** Puts the sheet into the page, where only print shows it; an older one goes. */
+export function layPrintSheet(shown: Shown): void {
+  takePrintSheetAway();
   const text = figureText({ ...shown, theme: onPaper(THEMES.light) }, PAGE_PX, "print");
   const picture = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
   const sheet = document.createElement("div");
@@ -18,17 +18,9 @@ export function layPrintSheet(shown: Shown): () => void {
   sheet.append(document.importNode(picture, true));
   document.body.append(sheet);
   document.documentElement.dataset.printing = "figure";
-  return takeAway;
 }
 
-function takeAway(): void {
+export function takePrintSheetAway(): void {
   for (const sheet of document.querySelectorAll(`.${CLASS}`)) sheet.remove();
   delete document.documentElement.dataset.printing;
-}
-
-/** Prints the sheet and takes it away when the browser is done with it. */
-export function printSheet(shown: Shown): void {
-  const done = layPrintSheet(shown);
-  addEventListener("afterprint", done, { once: true });
-  print();
 }

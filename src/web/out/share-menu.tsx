@@ -25,9 +25,10 @@ export interface ShareMenuProps {
   readonly name: () => string;
   /** What a picture shows, read when one is made. */
   readonly shown: () => Shown;
+  readonly print: () => void;
 }
 
-export function ShareMenu({ bench, desk, said, asked, name, shown }: ShareMenuProps): JSX.Element {
+export function ShareMenu({ bench, desk, said, asked, name, shown, print }: ShareMenuProps): JSX.Element {
   const dialog = useRef<HTMLDialogElement>(null);
   const busy = useRef(false);
   const look = usePictureLook();
@@ -76,10 +77,9 @@ export function ShareMenu({ bench, desk, said, asked, name, shown }: ShareMenuPr
           : "The browser did not let the picture be copied; save the PNG instead",
       ];
     });
-  const print = async () => {
-    const { printSheet } = await import("./print-sheet.ts");
+  const printIt = () => {
     close();
-    printSheet(shown());
+    print();
   };
   const open = () => {
     close();
@@ -114,7 +114,7 @@ export function ShareMenu({ bench, desk, said, asked, name, shown }: ShareMenuPr
           {canCopyPictures() ? <Action onPress={copyPng}>Copy picture</Action> : null}
         </Part>
         <Part title="Paper" note="One landscape page, in ink on white.">
-          <Action onPress={print} keys="Control+P">
+          <Action onPress={printIt} keys="Control+P">
             Print
           </Action>
         </Part>
