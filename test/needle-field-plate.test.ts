@@ -35,7 +35,7 @@ import {
   newChoice,
 } from "../src/web/field/field-choice.ts";
 import { shadeTable } from "../src/web/field/field-print.ts";
-import { subjectOf } from "../src/web/field/field-subject.ts";
+import { sameSubject, subjectOf } from "../src/web/field/field-subject.ts";
 import { EDGE_INK, FIX_INKS, INK_COUNT, inksFor, RECEPTION_INKS, TILE_CELLS } from "../src/web/field/inks.ts";
 import { printPlate } from "../src/web/field/paint-by-hand.ts";
 import { type PaperGrid, paperPlaces } from "../src/web/field/paper-places.ts";
@@ -174,10 +174,27 @@ describe("a plate", () => {
     }
   });
 
-  test("does not change when the aircraft moves at its altitude", () => {
-    const scene = demoScene("01-which-way-to-the-course");
-    const moved = { ...scene, aircraft: { ...scene.aircraft, position: { latDeg: -10, lonDeg: 2 } } };
-    expect(subjectOf(moved, choiceOf(moved, "needle"))).toEqual(subjectOf(scene, choiceOf(scene, "needle")));
+  test("serves on while the aircraft moves and the course turns, over land or none; not at another altitude", () => {
+    const whole = demoScene("01-which-way-to-the-course");
+    for (const scene of [whole, { ...whole, land: null }])
+      for (const kind of FIELD_KINDS) {
+        const subject = (of: Scene) => subjectOf(of, choiceOf(of, kind));
+        const { aircraft } = scene;
+        const moved = { ...scene, aircraft: { ...aircraft, position: { latDeg: -10, lonDeg: 2 } } };
+        const turned = {
+          ...scene,
+          receivers: scene.receivers.map((receiver) => ({ ...receiver, course: stationDeg(1) })),
+        };
+        const higher = { ...scene, aircraft: { ...aircraft, altitudeFt: aircraft.altitudeFt + 100 } };
+        const silenced = {
+          ...scene,
+          stations: scene.stations.map((station) => ({ ...station, status: "silent" }) as const),
+        };
+        expect(sameSubject(subject(scene), subject(moved))).toBe(true);
+        expect(sameSubject(subject(scene), subject(turned))).toBe(true);
+        expect(sameSubject(subject(scene), subject(higher))).toBe(false);
+        expect(sameSubject(subject(scene), subject(silenced))).toBe(false);
+      }
   });
 });
 

@@ -2,6 +2,7 @@
 
 import type { StationDeg } from "../../earth/index.ts";
 import type { ReceiverSettings } from "../../panel/index.ts";
+import type { Peak } from "../../radio/index.ts";
 import type { Scene } from "../../scene/index.ts";
 import type { FieldKind, FieldShown } from "./field-choice.ts";
 import { type PlateSubject, stationsOnChannels } from "./plate.ts";
@@ -16,6 +17,9 @@ export function receiversOf(
   return first === undefined || second === undefined ? null : { first, second };
 }
 
+/** The very same list each time, so that nothing seems to have changed. */
+const NO_PEAKS: readonly Peak[] = [];
+
 /** What a plate for the choice depends on. */
 export function subjectOf(scene: Scene, choice: FieldShown): PlateSubject | null {
   const receivers = receiversOf(scene, choice);
@@ -25,12 +29,27 @@ export function subjectOf(scene: Scene, choice: FieldShown): PlateSubject | null
   const channels = isFix ? [first.frequencyMhz, second.frequencyMhz] : [first.frequencyMhz];
   return {
     stations: stationsOnChannels(scene.stations, channels),
-    peaks: scene.land?.peaks ?? [],
+    peaks: scene.land?.peaks ?? NO_PEAKS,
     altitudeFt: scene.aircraft.altitudeFt,
     frequencyMhz: first.frequencyMhz,
     bearingErrorDeg: first.bearingErrorDeg,
     fix: isFix ? { frequencyMhz: second.frequencyMhz, allowedErrorDeg: choice.allowedErrorDeg } : null,
   };
+}
+
+/** Whether a plate made for one serves for the other: lists and stations must be the very same. */
+export function sameSubject(one: PlateSubject | null, other: PlateSubject | null): boolean {
+  if (one === null || other === null) return one === other;
+  return (
+    one.altitudeFt === other.altitudeFt &&
+    one.frequencyMhz === other.frequencyMhz &&
+    one.bearingErrorDeg === other.bearingErrorDeg &&
+    one.peaks === other.peaks &&
+    one.fix?.frequencyMhz === other.fix?.frequencyMhz &&
+    one.fix?.allowedErrorDeg === other.fix?.allowedErrorDeg &&
+    one.stations.length === other.stations.length &&
+    one.stations.every((station, index) => station === other.stations[index])
+  );
 }
 
 /** What turns a plate into colours, beside the theme: the kind and, where the kind asks, the course. */

@@ -9,7 +9,7 @@ import type { ChartView, Theme } from "../../draw/index.ts";
 import type { FieldReception } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
 import type { FieldShown } from "./field-choice.ts";
-import { type FieldLook, receiversOf, subjectOf } from "./field-subject.ts";
+import { type FieldLook, receiversOf, sameSubject, subjectOf } from "./field-subject.ts";
 import { inksFor } from "./inks.ts";
 import { paintByHand } from "./paint-by-hand.ts";
 import { type Painter, painterFor } from "./painter.ts";
@@ -58,20 +58,6 @@ function useSubject(scene: Scene, choice: FieldShown): PlateSubject | null {
   const subject = subjectOf(scene, choice);
   if (!sameSubject(held.current, subject)) held.current = subject;
   return held.current;
-}
-
-function sameSubject(one: PlateSubject | null, other: PlateSubject | null): boolean {
-  if (one === null || other === null) return one === other;
-  return (
-    one.altitudeFt === other.altitudeFt &&
-    one.frequencyMhz === other.frequencyMhz &&
-    one.bearingErrorDeg === other.bearingErrorDeg &&
-    one.peaks === other.peaks &&
-    one.fix?.frequencyMhz === other.fix?.frequencyMhz &&
-    one.fix?.allowedErrorDeg === other.fix?.allowedErrorDeg &&
-    one.stations.length === other.stations.length &&
-    one.stations.every((station, index) => station === other.stations[index])
-  );
 }
 
 interface PrintedProps {
