@@ -25,7 +25,7 @@ export type CatalogueRead =
   | { readonly ok: false; readonly name: string; readonly lines: readonly string[] };
 
 /**
- * Reads the first file that is a table or says it is a station file; what it includes is looked for among the others by name. `date`
+ * Reads the file that is a table or says it is a station file; what it includes is looked for among the others by name. `date`
  * (ISO) is the day for which missing declinations are estimated. Never throws on what is in the files.
  */
 export function readCatalogue(files: readonly CatalogueFile[], date: string): CatalogueRead {
@@ -37,7 +37,10 @@ export function readCatalogue(files: readonly CatalogueFile[], date: string): Ca
   }
   const names = [...texts.keys()];
   const isCatalogue = (name: string) => isTablePath(name) || /^stations\s*:/m.test(texts.get(name) ?? "");
-  const name = names.find(isCatalogue) ?? names[0] ?? "";
+  // Picked out of a folder they come in any order; the one that includes the others is the one that is meant.
+  const includes = (name: string) => /^include\s*:/m.test(texts.get(name) ?? "");
+  const catalogues = names.filter(isCatalogue);
+  const name = catalogues.find(includes) ?? catalogues[0] ?? names[0] ?? "";
   const read = readStations(texts.get(name) ?? "", {
     path: name,
     date,
