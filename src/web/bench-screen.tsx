@@ -145,12 +145,12 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
         }}
       />
       {phone && layout.phonePane.value === "tools" ? (
-        <div class="phone-pane">
+        <section class="phone-pane" aria-label="Tools">
           <ToolRow tools={chartTools} />
           <FieldTool bench={bench} state={field} />
           <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
           {tools}
-        </div>
+        </section>
       ) : null}
       <footer class="foot">
         {projecting ? null : <FirstMinuteSlip firstMinute={firstMinute} />}
