@@ -340,6 +340,7 @@ describe("the button", () => {
       const button = page.getByRole("button", { name: /^Field/ });
       await button.focus();
       await page.keyboard.press("Enter");
+      await page.locator(".field-panel").waitFor();
       await page.keyboard.press("Tab");
       for (let press = 0; press < 4; press++) await page.keyboard.press("ArrowDown");
       await fieldReady(page);
