@@ -23,13 +23,21 @@ function objectsOf(pdf: Buffer): Map<number, { readonly head: string; readonly s
   return objects;
 }
 
+/** Letters shown by one operator. */
+export interface ShownLetters {
+  readonly text: string;
+  /** Where the first of them begins, its baseline: points from the page's upper left corner. */
+  readonly x: number;
+  readonly y: number;
+}
+
 export interface ReadPdf {
   readonly pages: number;
   /** In points. */
   readonly widthPt: number;
   readonly heightPt: number;
   /** Everything shown as letters, in the order it was drawn. */
-  readonly words: string;
+  readonly letters: readonly ShownLetters[];
   readonly fonts: readonly string[];
   /** What a screen reader is told of the page. */
   readonly alt: string;
@@ -47,25 +55,59 @@ export function readPdf(pdf: Buffer): ReadPdf {
     maps.set(name, unicodeMap(objects.get(Number(/\/ToUnicode (\d+) 0 R/.exec(font)?.[1]))?.stream ?? ""));
   }
   const content = objects.get(Number(/\/Contents (\d+) 0 R/.exec(page)?.[1]))?.stream ?? "";
-  let words = "";
-  let map: Map<string, string> | undefined;
-  for (const [, font, shown = ""] of content.matchAll(/\/(F\d+) [\d.]+ Tf|\[([^\]]*)\] TJ/g)) {
-    if (font !== undefined) map = maps.get(font);
-    else {
-      const codes = [...shown.matchAll(/<([0-9a-f]+)>/gi)].flatMap(
-        ([, hex = ""]) => hex.match(/.{4}/g) ?? [],
-      );
-      words += `${codes.map((code) => map?.get(code.toLowerCase()) ?? "?").join("")}\n`;
-    }
-  }
+  const letters = lettersOf(content, maps, Number(height));
   return {
     pages: heads.filter((head) => /\/Type \/Page\b/.test(head)).length,
     widthPt: Number(width),
     heightPt: Number(height),
-    words,
+    letters,
     fonts: heads.flatMap((head) => /\/BaseFont \/(?:[A-Z]+\+)?([\w-]+)/.exec(head)?.[1] ?? []),
     alt: utf16(heads.find((head) => head.includes("/S /Figure")) ?? ""),
   };
+}
+
+type Matrix = readonly [number, number, number, number, number, number];
+
+const times = ([a, b, c, d, e, f]: Matrix, [p, q, r, s, t, u]: Matrix): Matrix => [
+  a * p + b * r,
+  a * q + b * s,
+  c * p + d * r,
+  c * q + d * s,
+  e * p + f * r + t,
+  e * q + f * s + u,
+];
+
+/** Follows the operators that place letters (ISO 32000-1, 8.4.4 and 9.4): q, Q, cm, Tm, Tf and TJ. */
+function lettersOf(
+  content: string,
+  maps: ReadonlyMap<string, ReadonlyMap<string, string>>,
+  heightPt: number,
+): readonly ShownLetters[] {
+  const letters: ShownLetters[] = [];
+  const kept: Matrix[] = [];
+  let now: Matrix = [1, 0, 0, 1, 0, 0];
+  let text: Matrix = now;
+  let map: ReadonlyMap<string, string> | undefined;
+  for (const line of content.split("\n")) {
+    const [, numbers = "", matrix] = /^((?:[-\d.]+ ){6})(cm|Tm)$/.exec(line) ?? [];
+    const six = numbers.trim().split(" ").map(Number) as unknown as Matrix;
+    if (line === "q") kept.push(now);
+    else if (line === "Q") now = kept.pop() ?? now;
+    else if (matrix === "cm") now = times(six, now);
+    else if (matrix === "Tm") text = six;
+    const [, font] = /^\/(F\d+) [\d.]+ Tf$/.exec(line) ?? [];
+    if (font !== undefined) map = maps.get(font);
+    const [, shown] = /^\[(.*)\] TJ$/.exec(line) ?? [];
+    if (shown === undefined) continue;
+    const codes = [...shown.matchAll(/<([0-9a-f]+)>/gi)].flatMap(([, hex = ""]) => hex.match(/.{4}/g) ?? []);
+    const [, , , , x, y] = times(text, now);
+    letters.push({
+      text: codes.map((code) => map?.get(code.toLowerCase()) ?? "?").join(""),
+      x,
+      y: heightPt - y,
+    });
+  }
+  return letters;
 }
 
 /** The text after `/Alt`, which begins with its byte order mark; a backslash stands before what would end it. */

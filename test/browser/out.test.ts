@@ -230,17 +230,23 @@ describe("a picture", () => {
       expect(new Set(pdf.fonts)).toEqual(
         new Set(["B612-Regular", "B612-Bold", "B612Mono-Regular", "B612Mono-Bold"]),
       );
-      const svg = figureInNode(FIRST, { fontCss: undefined });
-      const [texts, description] = await page.evaluate((text) => {
-        const picture = new DOMParser().parseFromString(text, "image/svg+xml");
-        return [
-          [...picture.querySelectorAll("text")].map((each) => each.textContent).join(""),
-          picture.querySelector("desc")?.textContent,
-        ] as const;
-      }, svg);
-      expect(pdf.words.replaceAll("\n", "")).toBe(texts);
-      expect(pdf.words).toContain(`${FIRST.title}\n`);
-      expect(pdf.words).toContain(`${TRAINING_CAUTION}\n`);
+      const { texts, description } = await lettersOn(page, figureInNode(FIRST, { fontCss: undefined }));
+      expect(texts.map(({ text }) => text)).toContain(FIRST.title);
+      expect(texts.map(({ text }) => text)).toContain(TRAINING_CAUTION);
+      expect(pdf.letters.map(({ text }) => text).join("")).toBe(texts.map(({ text }) => text).join(""));
+      // Each run of letters begins where the browser begins it, within half a pixel.
+      const runs = [...pdf.letters];
+      for (const { text, starts } of texts)
+        for (let done = 0; done < text.length; ) {
+          const run = runs.shift()!;
+          const start = starts[done]!;
+          expect(
+            Math.hypot(run.x / 0.75 - start.x, run.y / 0.75 - start.y),
+            `${text} at ${done}`,
+          ).toBeLessThan(0.5);
+          done += run.text.length;
+        }
+      expect(runs).toEqual([]);
       expect(pdf.alt).toBe(description);
     }));
 
@@ -273,6 +279,33 @@ describe("a picture", () => {
       { permissions: ["clipboard-read", "clipboard-write"] },
     ));
 });
+
+interface TextOnPage {
+  readonly text: string;
+  /** Where each of its characters begins, px from the picture's upper left corner. */
+  readonly starts: readonly { readonly x: number; readonly y: number }[];
+}
+
+/** Every text of a picture as the browser sets it, in the page's own fonts. */
+const lettersOn = (page: Page, svg: string): Promise<{ texts: TextOnPage[]; description: string }> =>
+  page.evaluate(async (source) => {
+    const picture = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
+    const holder = document.body.appendChild(document.createElement("div"));
+    const root = holder.appendChild(document.importNode(picture, true)) as unknown as SVGSVGElement;
+    await document.fonts.ready;
+    const corner = root.getBoundingClientRect();
+    const texts = [...root.querySelectorAll("text")].map((element) => {
+      const matrix = element.getScreenCTM() ?? new DOMMatrix();
+      const text = element.textContent ?? "";
+      const starts = Array.from({ length: element.getNumberOfChars() }, (_, index) => {
+        const at = element.getStartPositionOfChar(index).matrixTransform(matrix);
+        return { x: at.x - corner.x, y: at.y - corner.y };
+      });
+      return { text, starts };
+    });
+    holder.remove();
+    return { texts, description: picture.querySelector("desc")?.textContent ?? "" };
+  }, svg);
 
 function rasterised(svg: string): Uint8Array {
   const fontFiles = FONTS.map(([, , file]) =>

@@ -57,41 +57,53 @@ export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
     parts.onOpened?.();
     return true;
   };
-  const take = async (given: readonly GivenFile[]) => {
-    const { readFiles } = await fileWork();
-    const read = await readFiles(given);
-    if (read !== null) put(read);
+  /** The reader may be out of reach, as when the connection is gone before it was ever needed. */
+  const tried = async <T>(work: () => Promise<T>, otherwise: T): Promise<T> => {
+    try {
+      return await work();
+    } catch (error) {
+      said.say(`that did not work: ${error instanceof Error ? error.message : String(error)}`);
+      return otherwise;
+    }
+  };
+  const take = (given: readonly GivenFile[]) =>
+    tried(async () => {
+      const { readFiles } = await fileWork();
+      const read = await readFiles(given);
+      if (read !== null) put(read);
+    }, undefined);
+  const save = async () => {
+    const opened = bench.opened.value;
+    const { asOpened, scene } = opened;
+    const source = sources.of(asOpened);
+    const { sceneText } = await fileWork();
+    const saved = sceneText(scene, source);
+    if (!saved.ok) {
+      said.say(`not saved: ${saved.lines.join("; ")}`);
+      return;
+    }
+    const ended = await saveFile(saved.text, { source, name: sceneFileName(nameOf(opened)) });
+    if (ended.kind === "turned-away") return;
+    if (ended.kind === "failed") {
+      said.say(`not saved: ${ended.reason}`);
+      return;
+    }
+    if (ended.handle !== null) {
+      const files = source?.files ?? new Map();
+      sources.keep(asOpened, { path: ended.name, text: saved.text, scene, files, handle: ended.handle });
+    }
+    said.say(`${ended.name} saved`, ...(ended.note === null ? [] : [ended.note]), ...saved.notes);
   };
   return {
     take,
-    pick: async () => take(await pickFiles()),
-    resume: async (entry) => {
-      const { readRecent } = await fileWork();
-      const opened = put(readRecent(entry));
-      if (opened) parts.onResumed?.(entry.id);
-      return opened;
-    },
-    save: async () => {
-      const opened = bench.opened.value;
-      const { asOpened, scene } = opened;
-      const source = sources.of(asOpened);
-      const { sceneText } = await fileWork();
-      const saved = sceneText(scene, source);
-      if (!saved.ok) {
-        said.say(`not saved: ${saved.lines.join("; ")}`);
-        return;
-      }
-      const ended = await saveFile(saved.text, { source, name: sceneFileName(nameOf(opened)) });
-      if (ended.kind === "turned-away") return;
-      if (ended.kind === "failed") {
-        said.say(`not saved: ${ended.reason}`);
-        return;
-      }
-      if (ended.handle !== null) {
-        const files = source?.files ?? new Map();
-        sources.keep(asOpened, { path: ended.name, text: saved.text, scene, files, handle: ended.handle });
-      }
-      said.say(`${ended.name} saved`, ...(ended.note === null ? [] : [ended.note]), ...saved.notes);
-    },
+    pick: () => tried(async () => take(await pickFiles()), undefined),
+    resume: (entry) =>
+      tried(async () => {
+        const { readRecent } = await fileWork();
+        const opened = put(readRecent(entry));
+        if (opened) parts.onResumed?.(entry.id);
+        return opened;
+      }, false),
+    save: () => tried(save, undefined),
   };
 }

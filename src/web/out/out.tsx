@@ -5,12 +5,15 @@ import type { ChartView, Theme } from "../../draw/index.ts";
 import type { View } from "../../scene/index.ts";
 import { DropPlace } from "../files/drop-place.tsx";
 import { useFileKeys } from "../files/file-keys.ts";
+import { later } from "../frame/later.tsx";
 import type { Bench } from "../state/bench.ts";
 import type { OutState } from "./out-state.ts";
 import { SaidLine } from "./said-line.tsx";
-import { ShareMenu } from "./share-menu.tsx";
+import type { ShareMenuProps } from "./share-menu.tsx";
 import type { Shown } from "./shown.ts";
 import { usePrint } from "./use-print.ts";
+
+const shareMenu = later<ShareMenuProps>(async () => (await import("./share-menu.tsx")).ShareMenu);
 
 export interface OutProps {
   readonly bench: Bench;
@@ -43,15 +46,17 @@ export function Out({ bench, out, theme, views, chartView, isAway, asked }: OutP
   });
   return (
     <>
-      <ShareMenu
-        bench={bench}
-        desk={desk}
-        said={said}
-        asked={asked}
-        name={out.name}
-        shown={shown}
-        print={print}
-      />
+      {asked === 0 ? null : (
+        <shareMenu.Part
+          bench={bench}
+          desk={desk}
+          said={said}
+          asked={asked}
+          name={out.name}
+          shown={shown}
+          print={print}
+        />
+      )}
       <DropPlace onDropped={desk.take} />
       <SaidLine said={said} />
     </>

@@ -36,5 +36,6 @@ export function usePrint(shown: () => Shown | null): () => void {
       removeEventListener("afterprint", after);
     };
   }, []);
-  return () => void loaded().then(() => print());
+  const printNow = () => print();
+  return () => void loaded().then(printNow, printNow);
 }
