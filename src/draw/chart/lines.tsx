@@ -99,7 +99,7 @@ function CourseLine({ frame, drawn, lit }: LineProps): VNode | null {
             ink={theme.course}
             widthPx={lit(part) ? widthPx * 1.5 : widthPx}
             glow={lit(part) || lit("course")}
-            data={{ "data-half": part === "to-side" ? "TO" : "FROM" }}
+            data={halvesShown ? { "data-half": part === "to-side" ? "TO" : "FROM" } : {}}
           />
         ))}
         {arrows.map(({ at, angleDeg }) => (
