@@ -50,9 +50,9 @@ export function beginningNear(station: Station, { aircraft, land, date }: Scene)
   };
 }
 
-/** Where the altitudes by magnetic course begin, feet above the surface. 14 CFR 91.159. */
+/** Where the altitudes by magnetic course begin, feet above the surface. 14 CFR 91.159, from memory. */
 const RULE_FROM_FT = 3000;
-/** Clear of all obstacles around, feet and NM: what a minimum safe altitude gives. AIM 5-4-5. */
+/** Clear of all obstacles around, feet and NM: what a minimum safe altitude gives. AIM 5-4-5, from memory. */
 const CLEAR_OF_GROUND_FT = 1000;
 const GROUND_WITHIN_NM = 25;
 
@@ -69,7 +69,7 @@ function lowestFt(station: Station, land: Land | null): number {
 
 /**
  * The lowest altitude by visual rules at or above a height: on magnetic courses 000 to 179 odd thousands and 500 ft, on 180 to 359 even
- * thousands and 500 ft. Source: 14 CFR 91.159 (AIM 3-1-5).
+ * thousands and 500 ft. Source: 14 CFR 91.159 (AIM 3-1-5), from memory.
  */
 export function cruisingAltitudeFt(course: MagneticDeg, atLeastFt: number): number {
   const offsetFt = course < 180 ? 1500 : 500;

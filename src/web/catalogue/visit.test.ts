@@ -169,7 +169,7 @@ describe("flying there", () => {
     expect(beginningNear(HOME, { ...sceneAt(-300, []), land: faraway }).altitudeFt).toBeLessThan(6000);
   });
 
-  // 14 CFR 91.159 (a): magnetic course 0 to 179, odd thousands plus 500 ft; 180 to 359, even thousands plus 500 ft.
+  // 14 CFR 91.159 (a), from memory: magnetic course 0 to 179, odd thousands plus 500 ft; 180 to 359, even thousands plus 500 ft.
   it.each([
     [0, 3000, 3500],
     [179, 3501, 5500],
