@@ -6,6 +6,15 @@ import { defineConfig, type Plugin } from "vite";
 import { faultLine, type Open, readScene } from "./src/scene/index.ts";
 
 const DEMO = fileURLToPath(new URL("./demo", import.meta.url));
+/** What draws whole figures, and nothing that is on the table. */
+const FIGURE_ONLY = new RegExp(
+  [
+    "preact-render-to-string",
+    "/draw/figure/(figure|figure-svg|figure-sentence|layout-figure|arrange-views|legibility)\\.tsx?$",
+    "/draw/reasons/(reasons|reasons-layout|chain-item)\\.tsx?$",
+    "/draw/faces/(panel|panel-layout|panel-foot|covered-line|(course|distance|frequency)-readout)\\.tsx?$",
+  ].join("|"),
+);
 const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|draw)[\\/]/;
 
 /**
@@ -92,6 +101,14 @@ export default defineConfig({
     assetsInlineLimit: 0,
     reportCompressedSize: false,
     // The engine's files do nothing when loaded, so that what only a reader or an export needs stays out of the first load.
-    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !SOURCES.test(id) } },
+    rolldownOptions: {
+      treeshake: { moduleSideEffects: (id) => !SOURCES.test(id) },
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ name: "figure", test: FIGURE_ONLY }],
+        },
+      },
+    },
   },
 });

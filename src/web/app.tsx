@@ -8,9 +8,11 @@ import { VIEWS } from "../scene/index.ts";
 import { BenchScreen } from "./bench-screen.tsx";
 import type { ChartHold } from "./chart/chart-hold.ts";
 import { FaultNotice, noticeOf } from "./frame/fault-notice.tsx";
+import { later } from "./frame/later.tsx";
 import { useUndoKeys } from "./frame/undo-keys.ts";
+import { useHelp } from "./frame/use-help.tsx";
 import { emptyScene } from "./home/empty-scene.ts";
-import { Home } from "./home/home.tsx";
+import type { HomeProps } from "./home/home.tsx";
 import type { Screen } from "./home/screen.ts";
 import type { Layout } from "./layout/layout-state.ts";
 import { type AskedRead, useAddress, viewIn } from "./link/use-address.ts";
@@ -21,6 +23,8 @@ import type { Bench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import type { FirstMinute } from "./state/first-minute.ts";
 import type { ThemeState } from "./state/theme-choice.ts";
+
+const laterHome = later<HomeProps>(async () => (await import("./home/home.tsx")).Home);
 
 /** What lives as long as the page. */
 export interface AppProps {
@@ -45,6 +49,7 @@ export function App(props: AppProps): JSX.Element {
   const isHome = screen.isHome.value;
   const { title } = bench.scene.value;
   const theme = themeState.theme.value;
+  const help = useHelp(props.singleKeys);
   useUndoKeys(bench);
   useAddress({
     bench,
@@ -82,19 +87,20 @@ export function App(props: AppProps): JSX.Element {
   return (
     <>
       {isHome ? (
-        <Home
+        <laterHome.Part
           theme={theme}
           desk={out.desk}
           recent={out.recent}
           onBench={title}
           onBack={screen.leaveHome}
+          onHelp={help.ask}
           onOpen={({ key, scene }) => open(key, "demo", scene)}
           onEmpty={() => open("untitled", "file", emptyScene(demoScene("").scene))}
         >
           {notice}
-        </Home>
+        </laterHome.Part>
       ) : (
-        <BenchScreen {...props} onShare={() => setShareAsked((count) => count + 1)}>
+        <BenchScreen {...props} onShare={() => setShareAsked((count) => count + 1)} onHelp={help.ask}>
           {notice}
         </BenchScreen>
       )}
@@ -107,6 +113,7 @@ export function App(props: AppProps): JSX.Element {
         isAway={() => screen.isHome.value}
         asked={shareAsked}
       />
+      {help.sheet}
     </>
   );
 }

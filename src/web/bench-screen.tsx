@@ -6,7 +6,8 @@ import { TRAINING_CAUTION } from "../scene/index.ts";
 import type { AppProps } from "./app.tsx";
 import { ChartSheet } from "./chart/chart-sheet.tsx";
 import { ChartTools } from "./chart/chart-tools.tsx";
-import { AskCard } from "./covers/ask-card.tsx";
+import type { AskCardProps } from "./covers/ask-card.tsx";
+import { askingOf } from "./covers/asking.ts";
 import { CoverMenu } from "./covers/cover-menu.tsx";
 import { CoverPointer } from "./covers/cover-pointer.tsx";
 import { FieldKey, FieldTool } from "./field/field-on-bench.tsx";
@@ -14,7 +15,7 @@ import { fieldState } from "./field/field-state.ts";
 import { Announcer } from "./frame/announcer.tsx";
 import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
 import { Header } from "./frame/header.tsx";
-import { Help } from "./frame/help.tsx";
+import { later } from "./frame/later.tsx";
 import { ThemeSwitch } from "./frame/theme-switch.tsx";
 import { UndoButtons } from "./frame/undo-buttons.tsx";
 import { useLayoutKeys } from "./layout/layout-keys.ts";
@@ -31,14 +32,18 @@ import { ChartToolSheets } from "./tools/chart-tool-sheets.tsx";
 import { ToolRow } from "./tools/tool-row.tsx";
 import { createToolState } from "./tools/tool-state.ts";
 
+/** The card that asks comes with the first cover. */
+const askCard = later<AskCardProps>(async () => (await import("./covers/ask-card.tsx")).AskCard);
+
 export interface BenchScreenProps extends AppProps {
   readonly onShare: () => void;
+  readonly onHelp: () => void;
   /** What is wrong with a file; laid over the chart. */
   readonly children: JSX.Element | null;
 }
 
 export function BenchScreen(props: BenchScreenProps): JSX.Element {
-  const { bench, player, hold, layout, screen, themeState, firstMinute, onShare, children } = props;
+  const { bench, player, hold, layout, screen, themeState, firstMinute, onShare, onHelp, children } = props;
   const theme = themeState.theme.value;
   const phone = layout.phone.value;
   const projecting = layout.preset.value === "project";
@@ -61,7 +66,9 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       </button>
       {phone ? null : <PresetButton layout={layout} />}
       <ThemeSwitch choice={themeState.choice} />
-      <Help singleKeys={props.singleKeys} />
+      <button type="button" class="button" aria-keyshortcuts="?" onClick={onHelp}>
+        Help
+      </button>
     </div>
   );
   return (
@@ -75,14 +82,16 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       <Header bench={bench} onHome={projecting || phone ? null : screen.goHome} editable={!projecting}>
         {projecting ? null : phone ? <UndoButtons bench={bench} /> : tools}
       </Header>
-      <AskCard
-        bench={bench}
-        theme={theme}
-        foldable={phone}
-        onLifted={() => {
-          if (!layout.isSeen("reasons")) layout.choose("reasons");
-        }}
-      />
+      {askingOf(bench).asked.value === null ? null : (
+        <askCard.Part
+          bench={bench}
+          theme={theme}
+          foldable={phone}
+          onLifted={() => {
+            if (!layout.isSeen("reasons")) layout.choose("reasons");
+          }}
+        />
+      )}
       <Table
         layout={layout}
         views={{

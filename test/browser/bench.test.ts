@@ -482,87 +482,46 @@ describe("the reasons", () => {
       await page.locator("h1").hover();
       expect(await lit.count()).toBe(0);
       await page.getByRole("button", { name: "NAV2", exact: true }).focus();
-      await page.keyboard.press("Tab");
-      await page.keyboard.press("Tab");
+      // What a hand can do to the sheet, then the steps.
+      for (let count = 0; count < 4; count++) await page.keyboard.press("Tab");
       expect(await lit.textContent()).toBe(await page.locator(".chain li").nth(1).textContent());
       expect(await page.locator(".source").textContent()).toMatch(/^Rule: .+/);
     }));
 
-  it("wait while something is covered, and come when the cover is lifted", () =>
+  it("leave out what a cover hides, and the dart with it, until the cover is lifted", () =>
     onBench(
       async (page) => {
-        expect(await page.locator(".chain").count()).toBe(0);
+        const covered = demoScene("22-two-lines-one-mailboat");
+        const open = reasonsFor(resolveScene({ ...covered, covers: [] })).filter(
+          ({ receiver }) => receiver === covered.receivers[0]!.name,
+        );
+        expect(covered.covers).toContain("aircraft");
+        const told = await page.locator(".chain strong").allTextContents();
+        expect(told.length).toBeLessThan(open.length);
         expect(await dart(page).count()).toBe(0);
-        await page.getByRole("button", { name: "Lift the covers" }).click();
-        expect(await page.locator(".chain li").count()).toBeGreaterThan(3);
+        await page.getByRole("button", { name: /^Cover/ }).click();
+        await page.getByRole("button", { name: "Lift all covers" }).click();
+        await expect
+          .poll(() => page.locator(".chain strong").allTextContents(), POLL)
+          .toEqual(open.map(({ title }) => title));
         expect(await dart(page).count()).toBe(1);
       },
       { path: "#scene=22" },
     ));
 });
 
-describe("scenes", () => {
-  it("are picked from the list, stand in the address, and are taken back", () =>
-    onBench(async (page) => {
-      await page.getByRole("button", { name: "Scenes" }).click();
-      await page.getByRole("button", { name: /Overhead, let it settle/ }).click();
-      const overhead = demoScene("12-in-the-cone");
-      await expectFaces(page, overhead);
-      expect(page.url()).toContain("#scene=12-in-the-cone");
-      await page.reload();
-      await expectFaces(page, overhead);
-      await page.getByRole("button", { name: "Scenes" }).click();
-      await page.getByRole("button", { name: /Which way to the course/ }).click();
-      await expectFaces(page, FIRST);
-      await page.getByRole("button", { name: "Undo" }).click();
-      await expectFaces(page, overhead);
-    }));
-
-  it("every demo scene is shown as the engine reads it", () =>
-    onBench(async (page) => {
-      await page.getByRole("button", { name: "Scenes" }).click();
-      const list = page.locator(".scene-list li");
-      await list.first().waitFor();
-      const count = await list.count();
-      expect(count).toBeGreaterThanOrEqual(10);
-      await page.keyboard.press("Escape");
-      for (let index = 0; index < count; index++) {
-        await page.getByRole("button", { name: "Scenes" }).click();
-        await list.nth(index).getByRole("button").click();
-        const key = new URLSearchParams(new URL(page.url()).hash.slice(1)).get("scene");
-        await expectFaces(page, demoScene(key ?? "01-which-way-to-the-course"));
-      }
-    }));
-
-  it("of one's own are opened with the files they name; what is wrong is told, and the present scene stays", () =>
-    onBench(async (page) => {
-      const stations = readFileSync(
-        fileURLToPath(new URL("../../demo/ostrelle.stations.yaml", import.meta.url)),
-      );
-      const own = (tuned: string) => `scene: 1
-title: My own
-date: 2026-07-01
-stations: my.stations.yaml
-aircraft: { at: TXJ 246/18, heading: 090, altitude: 3500, tas: 100 }
-receivers:
-  - { name: NAV1, tune: ${tuned}, course: 070 }
-`;
-      const pick = async (text: string) => {
-        await page.getByRole("button", { name: "Scenes" }).click();
-        await page.locator("input[type=file]").setInputFiles([
-          { name: "my.stations.yaml", mimeType: "text/yaml", buffer: stations },
-          { name: "own.yaml", mimeType: "text/yaml", buffer: Buffer.from(text) },
-        ]);
-      };
-      await pick(own("108.10"));
-      expect(await page.getByRole("alert").textContent()).toMatch(/own\.yaml:7:\d+ .*localizer channel/);
-      await expectFaces(page, FIRST);
-      await page.getByRole("alert").getByRole("button", { name: "Close" }).click();
-      await pick(own("TXJ"));
-      await expect.poll(() => page.locator("h1").textContent(), POLL).toBe("My own");
-      expect(await facesOn(page)).toEqual([facesOf(FIRST)[0]]);
-    }));
-});
+it("every scene of the demo is shown as the engine reads it", () =>
+  onBench(async (page) => {
+    await page.getByRole("button", { name: "Home", exact: true }).click();
+    const cards = page.locator(".scene-card");
+    const keys = await cards.evaluateAll((all) => all.map((card) => card.getAttribute("href")!.slice(7)));
+    expect(keys.length).toBeGreaterThanOrEqual(10);
+    for (const key of keys) {
+      await page.locator(`.scene-card[href="#scene=${key}"]`).click();
+      await expectFaces(page, demoScene(key));
+      await page.getByRole("button", { name: "Home", exact: true }).click();
+    }
+  }));
 
 describe("the first minute", () => {
   it("ticks each step off and goes away for good", () =>
@@ -632,9 +591,9 @@ describe("for everyone", () => {
         await frequency(page, "NAV1").press("Enter");
         await page.locator("summary").click();
         await check("with a refused frequency and the story open");
-        await page.getByRole("button", { name: "Scenes" }).click();
-        await page.locator(".scene-list li").first().waitFor();
-        await check("with the list of scenes");
+        await page.getByRole("button", { name: "Help" }).click();
+        await page.getByRole("dialog", { name: "Help" }).waitFor();
+        await check("with the help sheet");
         await page.keyboard.press("Escape");
         await page.setViewportSize(PHONE);
         await check("on a phone");
@@ -651,6 +610,7 @@ describe("for everyone", () => {
   it("keeps the chart in sight on a phone while the reasons are read, and lights it by a tap", () =>
     onBench(
       async (page) => {
+        await page.getByRole("button", { name: "Reasons", exact: true }).tap();
         const step = page.locator(".chain button").nth(4);
         await step.tap();
         expect(await page.locator(".chain li[data-lit=true]").count()).toBe(1);

@@ -72,6 +72,8 @@ export async function openPage(
   browser: Browser,
   address: string,
   options: BrowserContextOptions = {},
+  /** What stands on the page when it has come up. */
+  ready = ".chart-ground > svg",
 ): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
   const context = await browser.newContext({ viewport: DESKTOP, reducedMotion: "reduce", ...options });
   const page = await context.newPage();
@@ -87,9 +89,12 @@ export async function openPage(
     if (why !== "net::ERR_ABORTED") errors.push(`${request.url()} ${why}`);
   });
   await page.goto(address);
-  const drawn = page.locator(".chart-ground > svg");
-  await drawn.waitFor().catch((cause) => {
-    throw new Error(`the bench did not come up: ${errors.join("; ")}`, { cause });
-  });
+  const drawn = page.locator(ready);
+  await drawn
+    .first()
+    .waitFor()
+    .catch((cause) => {
+      throw new Error(`the bench did not come up: ${errors.join("; ")}`, { cause });
+    });
   return { page, errors };
 }

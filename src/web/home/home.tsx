@@ -17,13 +17,14 @@ export interface HomeProps {
   /** What lies on the bench meanwhile. */
   readonly onBench: string;
   readonly onBack: () => void;
+  readonly onHelp: () => void;
   readonly onOpen: (entry: SceneEntry) => void;
   readonly onEmpty: () => void;
   readonly children: JSX.Element | null;
 }
 
 export function Home(props: HomeProps): JSX.Element {
-  const { theme, desk, recent, onBench, onBack, onOpen, onEmpty, children } = props;
+  const { theme, desk, recent, onBench, onBack, onHelp, onOpen, onEmpty, children } = props;
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
   return (
@@ -45,6 +46,9 @@ export function Home(props: HomeProps): JSX.Element {
           </button>
           <button type="button" class="button" onClick={onEmpty}>
             Start empty
+          </button>
+          <button type="button" class="button" aria-keyshortcuts="?" onClick={onHelp}>
+            Help
           </button>
           <p class="note">A scene file can be dropped anywhere on this page.</p>
         </div>

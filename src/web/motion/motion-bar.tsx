@@ -2,9 +2,10 @@
 
 import type { JSX } from "preact";
 import { type Theme, timeWords } from "../../draw/index.ts";
+import { later } from "../frame/later.tsx";
 import type { Bench } from "../state/bench.ts";
 import { remembered } from "../state/preferences.ts";
-import { MotionMore } from "./motion-more.tsx";
+import type { MotionMoreProps } from "./motion-more.tsx";
 import { Pace } from "./pace.tsx";
 import type { Player } from "./player.ts";
 
@@ -16,6 +17,9 @@ export interface MotionBarProps {
   /** On a phone: one short row, the rest behind "More". */
   readonly compact?: boolean;
 }
+
+/** Orders and the plot of what has been. */
+const more = later<MotionMoreProps>(async () => (await import("./motion-more.tsx")).MotionMore);
 
 const moreOpen = remembered<boolean>(
   "motion-more",
@@ -36,9 +40,9 @@ export function MotionBar({
   return (
     <section class="motion" aria-label="Motion" data-compact={compact}>
       {open ? (
-        <MotionMore bench={bench} player={player} theme={theme} typeScale={typeScale}>
+        <more.Part bench={bench} player={player} theme={theme} typeScale={typeScale}>
           {compact ? <Pace player={player} /> : null}
-        </MotionMore>
+        </more.Part>
       ) : null}
       <div class="motion-row">
         <button

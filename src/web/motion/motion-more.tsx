@@ -1,6 +1,6 @@
 /** Behind "More": what the aircraft is told to do, and what the attended receiver has shown over the flight. */
 
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 import { useMemo, useRef } from "preact/hooks";
 import { historyTimeAt, NeedleHistory, type Theme } from "../../draw/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
@@ -15,11 +15,13 @@ export interface MotionMoreProps {
   readonly player: Player;
   readonly theme: Theme;
   readonly typeScale: number;
+  /** What stands above them. */
+  readonly children?: ComponentChildren;
 }
 
 const PLOT_HEIGHT_PX = 132;
 
-export function MotionMore(props: MotionMoreProps & { readonly children: JSX.Element | null }): JSX.Element {
+export function MotionMore(props: MotionMoreProps): JSX.Element {
   const { bench, player, theme, typeScale, children } = props;
   return (
     <div class="motion-more">
