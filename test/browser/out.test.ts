@@ -670,6 +670,7 @@ describe("the menu", () => {
       const button = page.getByRole("button", { name: "Share", exact: true });
       await button.focus();
       await page.keyboard.press("Enter");
+      await menu(page).waitFor();
       const reached: string[] = [];
       for (let count = 0; count < 12; count++) {
         reached.push(
