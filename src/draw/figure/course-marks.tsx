@@ -22,6 +22,8 @@ export function markedCourse(reading: ReceiverReading, covers: readonly string[]
 export interface CourseMarksProps {
   readonly course: StationDeg;
   readonly xOf: (turns: number) => number;
+  /** Words reach no farther to the left. */
+  readonly leftX: number;
   readonly topY: number;
   readonly bottomY: number;
   /** Baseline of the words. */
@@ -34,7 +36,7 @@ export interface CourseMarksProps {
 const BEYOND_TURNS = 0.25;
 
 export function CourseMarks(props: CourseMarksProps) {
-  const { course, xOf, topY, bottomY, wordsY, scale, theme } = props;
+  const { course, xOf, leftX, topY, bottomY, wordsY, scale, theme } = props;
   const sizePx = 12 * scale;
   const ways = [
     { flag: "FROM", direction: course },
@@ -42,6 +44,8 @@ export function CourseMarks(props: CourseMarksProps) {
   ] as const;
   const halfTurnPx = xOf(0.5) - xOf(0);
   const wordsFit = textWidthPx("000 FROM", sizePx, "words-bold") + 10 * scale <= halfTurnPx;
+  const words = (flag: string, direction: StationDeg): string =>
+    wordsFit ? `${threeDigits(direction)} ${flag}` : threeDigits(direction);
   const halfWidthPx = xOf(FULL_SCALE_DEG / 360) - xOf(0);
   return (
     <g data-part="course" data-course={threeDigits(course)}>
@@ -51,6 +55,7 @@ export function CourseMarks(props: CourseMarksProps) {
           .filter((turns) => turns >= -BEYOND_TURNS && turns <= 1 + BEYOND_TURNS)
           .map((turns) => {
             const x = xOf(turns);
+            const label = words(flag, direction);
             return (
               <g key={`${flag}${turns}`} data-centred={flag}>
                 <rect
@@ -69,7 +74,7 @@ export function CourseMarks(props: CourseMarksProps) {
                   stroke={theme.course}
                   stroke-width={px(1.6 * scale)}
                 />
-                {turns >= 0 && turns < 1 && (
+                {x - textWidthPx(label, sizePx, "words-bold") / 2 >= leftX && (
                   <TextLine
                     x={x}
                     y={wordsY}
@@ -78,7 +83,7 @@ export function CourseMarks(props: CourseMarksProps) {
                     typeface="words-bold"
                     anchor="middle"
                   >
-                    {wordsFit ? `${threeDigits(direction)} ${flag}` : threeDigits(direction)}
+                    {label}
                   </TextLine>
                 )}
               </g>

@@ -97,6 +97,7 @@ function Waves(props: WavesProps) {
         <CourseMarks
           course={course}
           xOf={xOf}
+          leftX={left}
           topY={middleY - amplitudePx}
           bottomY={middleY + amplitudePx}
           wordsY={middleY - amplitudePx - 6 * scale}

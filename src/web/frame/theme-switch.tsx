@@ -4,10 +4,10 @@ import type { JSX } from "preact";
 import { THEME_CHOICES, type ThemeChoice, type ThemeState } from "../state/theme-choice.ts";
 
 const WORDS: Readonly<Record<ThemeChoice, string>> = {
-  system: "Theme: system",
+  system: "Theme: auto",
   light: "Theme: light",
   dark: "Theme: dark",
-  contrast: "Theme: high contrast",
+  contrast: "High contrast",
 };
 
 export function ThemeSwitch({ choice }: Pick<ThemeState, "choice">): JSX.Element {

@@ -62,6 +62,7 @@ const MOST_PROJECTED = 2;
 const PHONE_UP_TO_PX = 760;
 /** A view that fills the table has larger type, up to so much; a chart rather shows more. */
 const ENLARGED: Readonly<Record<View, number>> = { chart: 1, panel: 1.5, signal: 1.6, reasons: 1.5 };
+const ROOMY = 1.25;
 /** In a lower window the chart has no room to spare for the signal. */
 const SIGNAL_FROM_PX = 820;
 
@@ -130,7 +131,10 @@ export function createLayout(): Layout {
       phone.value ? view === "chart" || view === phonePane.value : isSeen(arrangement.value, view),
     typeScale,
     typeScaleOf: (view) => {
-      const grown = !phone.value && arrangement.value.enlarged === view ? ENLARGED[view] : 1;
+      const { enlarged, shown } = arrangement.value;
+      // Without the chart beside them the others have room enough.
+      const roomy = view !== "chart" && !shown.includes("chart") ? ROOMY : 1;
+      const grown = phone.value ? 1 : enlarged === view ? ENLARGED[view] : roomy;
       return Math.max(typeScale.value, Math.min(grown, projectedScale(size.value)));
     },
     setPreset: (wanted) => {
