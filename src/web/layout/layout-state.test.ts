@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { firstLayout, layoutFrom, projectedScale } from "./layout-state.ts";
+import { firstLayout, isPhone, layoutFrom, projectedScale } from "./layout-state.ts";
 
 const FIRST = firstLayout({ widthPx: 1440, heightPx: 900 });
 
@@ -40,5 +40,24 @@ describe("the layout", () => {
     expect(projectedScale({ widthPx: 1920, heightPx: 1080 })).toBeCloseTo(1.93, 2);
     expect(projectedScale({ widthPx: 1440, heightPx: 900 })).toBe(1.5);
     expect(projectedScale({ widthPx: 1024, heightPx: 768 })).toBe(1.25);
+  });
+
+  it("is that of a phone in a small window, held either way", () => {
+    const sizes = [
+      [390, 844],
+      [844, 390],
+      [690, 900],
+      [768, 1024],
+      [1024, 768],
+      [1280, 600],
+    ] as const;
+    expect(sizes.map(([widthPx, heightPx]) => isPhone({ widthPx, heightPx }))).toEqual([
+      true,
+      true,
+      true,
+      true,
+      false,
+      false,
+    ]);
   });
 });

@@ -31,7 +31,7 @@ interface Remembered {
 export interface Layout {
   readonly preset: ReadonlySignal<Preset>;
   readonly arrangement: ReadonlySignal<Arrangement>;
-  /** The window is a phone's, or as narrow: one column. */
+  /** The window is a phone's, or as small: the chart, and one view at a time. */
   readonly phone: ReadonlySignal<boolean>;
   readonly phonePane: Signal<PhonePane>;
   /** 1 to prepare; when projecting by the size of the window, up to 2. */
@@ -58,8 +58,8 @@ export interface WindowSize {
 const ARM_LENGTH_PX: WindowSize = { widthPx: 960, heightPx: 560 };
 const LEAST_PROJECTED = 1.25;
 const MOST_PROJECTED = 2;
-/** Up to this width two columns have no room beside each other; the style sheets know it too. */
-const PHONE_UP_TO_PX = 760;
+/** Up to this width, or this height, there is no room for all at once: a phone, or a tablet held upright. The style sheets know it too. */
+const PHONE_UP_TO: WindowSize = { widthPx: 900, heightPx: 500 };
 /** A view that fills the table has larger type, up to so much; a chart rather shows more. */
 const ENLARGED: Readonly<Record<View, number>> = { chart: 1, panel: 1.5, signal: 1.6, reasons: 1.5 };
 const ROOMY = 1.25;
@@ -71,6 +71,9 @@ export function projectedScale({ widthPx, heightPx }: WindowSize): number {
   const fits = Math.min(widthPx / ARM_LENGTH_PX.widthPx, heightPx / ARM_LENGTH_PX.heightPx);
   return Math.min(MOST_PROJECTED, Math.max(LEAST_PROJECTED, fits));
 }
+
+export const isPhone = ({ widthPx, heightPx }: WindowSize): boolean =>
+  widthPx <= PHONE_UP_TO.widthPx || heightPx <= PHONE_UP_TO.heightPx;
 
 /** As it is for one who never arranged anything. */
 export function firstLayout({ heightPx }: WindowSize): Remembered {
@@ -111,7 +114,7 @@ export function createLayout(): Layout {
   });
   const first = firstLayout(size.value);
   const kept = remembered("layout", first, (text) => layoutFrom(text, first), JSON.stringify);
-  const phone = computed(() => size.value.widthPx <= PHONE_UP_TO_PX);
+  const phone = computed(() => isPhone(size.value));
   const preset = computed(() => (phone.value ? "prepare" : kept.value.preset));
   const arrangement = computed(() => kept.value[preset.value]);
   const { enlarged, shown } = arrangement.value;
