@@ -83,12 +83,7 @@ const PICTURES = [
   {
     name: "signal",
     words: "The signal view enlarged: the two 30 Hz waves as the receiver compares them.",
-    act: async (page) => {
-      await page
-        .getByRole("region", { name: "Signal" })
-        .getByRole("button", { name: /Enlarge/ })
-        .click();
-    },
+    act: (page) => press(page, "Enlarge the signal"),
   },
   { name: "laptop", words: "At 1024 by 768.", size: SMALL },
   { name: "phone", words: "On a phone.", size: PHONE, touch: true },
