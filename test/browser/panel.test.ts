@@ -441,7 +441,11 @@ describe("by a finger on a phone", () => {
         await send("touchEnd", 30);
         const turned = acted({ kind: "turn-course", receiver: "NAV1", byDeg: 30 });
         await expectFaces(page, turned);
-        await nav1.locator(".needle-row .why").last().tap();
+        const words = nav1.locator(".needle-row .why").last();
+        await words.scrollIntoViewIfNeeded();
+        // A touch while the pane still scrolls only stops it.
+        await page.evaluate(() => new Promise((done) => setTimeout(done, 100)));
+        await words.tap();
         await page.getByRole("button", { name: "Reasons" }).tap();
         await expectLit(page, turned, "NAV1", "needle");
       },
