@@ -646,6 +646,7 @@ describe("a station of one's own", () => {
         .toMatch(/^10°3[23]\.\d′S 002°1[78]\.\d′E$/);
       await expectFaces(page, FIRST);
       await page.getByRole("button", { name: "Pick on the chart" }).press("Enter");
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id), POLL).toBe("chart-cross");
       await page.keyboard.press("ArrowDown");
       await page.keyboard.press("Enter");
       const chart = await chartOn(page, resolveScene(FIRST));
