@@ -18,6 +18,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: "browser",
+          // A machine that is busy with others can starve a browser; a real fault fails twice.
+          retry: 1,
           include: ["test/browser/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
