@@ -4,7 +4,7 @@
  */
 
 import type { JSX } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Theme } from "../../draw/index.ts";
 import { parseCover } from "../../scene/index.ts";
 import type { Bench } from "../state/bench.ts";
@@ -30,8 +30,10 @@ export function AskCard({ bench, theme, foldable, onLifted }: AskCardProps): JSX
   const card = useRef<HTMLElement>(null);
   const [unfolded, setUnfolded] = useState(false);
   const called = asking.called.value;
+  const heard = useRef(called);
   useEffect(() => {
-    if (called === 0) return;
+    if (called === heard.current) return;
+    heard.current = called;
     setUnfolded(true);
     requestAnimationFrame(() => card.current?.querySelector<HTMLElement>(FIRST_TO_ANSWER)?.focus());
   }, [called]);
@@ -129,7 +131,7 @@ function Stage({ bench, asking, question, theme, onLifted }: StageProps): JSX.El
   const body = useRef<HTMLDivElement>(null);
   const handled = useRef(false);
   const then = useRef(stage);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (then.current !== stage && handled.current) {
       const next = stage === "guessing" ? FIRST_TO_ANSWER : ".ask-stage .button";
       body.current?.parentElement?.querySelector<HTMLElement>(next)?.focus();

@@ -40,7 +40,7 @@ export function CoverPointer({ bench }: { readonly bench: Bench }): JSX.Element 
       asking.pointing.value = false;
     };
     addEventListener("pointermove", (event) => setUnder(find(event)), options);
-    for (const kind of ["pointerdown", "mousedown", "touchstart", "wheel", "dblclick"] as const)
+    for (const kind of ["pointerdown", "mousedown", "wheel", "dblclick"] as const)
       addEventListener(kind, hold, { ...options, passive: false });
     addEventListener(
       "click",
@@ -72,7 +72,7 @@ export function CoverPointer({ bench }: { readonly bench: Bench }): JSX.Element 
   return (
     <>
       {under === null ? null : <Outline under={under} covers={bench.scene.value.covers} />}
-      <div class="sheet pointing-note">
+      <section class="sheet pointing-note" aria-label="Covering by pointing">
         <p>Point at a thing to cover it, at a strip to lift it.</p>
         <p role="status">{done}</p>
         <button
@@ -84,7 +84,7 @@ export function CoverPointer({ bench }: { readonly bench: Bench }): JSX.Element 
         >
           Done
         </button>
-      </div>
+      </section>
     </>
   );
 }
