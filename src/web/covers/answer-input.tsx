@@ -80,7 +80,7 @@ function TextInput(props: TextInputProps): JSX.Element {
       </label>
       <input
         id={id}
-        class="number-input"
+        class="ask-field"
         data-kind={kind}
         type="text"
         inputMode={props.digits ? "numeric" : "text"}

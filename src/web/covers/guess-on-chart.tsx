@@ -144,7 +144,11 @@ function Mark({ at, truth, words }: MarkProps): JSX.Element {
         <circle class="guess-halo" r={RADIUS_PX} />
         <circle class="guess-ring" r={RADIUS_PX} />
         <path class="guess-ring" d="M-5 0H5M0 -5V5" />
-        <text x={leftward ? -RADIUS_PX - 6 : RADIUS_PX + 6} y={4.5} text-anchor={leftward ? "end" : "start"}>
+        <text
+          x={leftward ? -RADIUS_PX - 3 : RADIUS_PX + 3}
+          y={truth === null ? 4.5 : truth.y > at.y ? -RADIUS_PX + 3 : RADIUS_PX + 6}
+          text-anchor={leftward ? "end" : "start"}
+        >
           {words}
         </text>
       </g>

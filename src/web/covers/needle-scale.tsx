@@ -1,4 +1,4 @@
-/** Five dots a side with a paper needle for each guess, in open outline, and the true needle when it may be seen. A picture alone. */
+/** Five dots a side with a paper needle for each guess, in open outline and numbered where there are several, and the true needle when it may be seen. A picture alone. */
 
 import type { JSX } from "preact";
 import type { Theme } from "../../draw/index.ts";
@@ -64,6 +64,20 @@ export function NeedleScale({ guesses, truth, theme }: NeedleScaleProps): JSX.El
           stroke-width="1.7"
         />
       ))}
+      {guesses.length < 2
+        ? null
+        : guesses.map((dots, index) => (
+            <text
+              key={`number ${index} ${dots}`}
+              x={dots * DOT_SPACING_PX}
+              y={HEIGHT_PX - 2}
+              fill={theme.ink}
+              font-size="12"
+              text-anchor="middle"
+            >
+              {index + 1}
+            </text>
+          ))}
       <text x={-SCALE_WIDTH_PX / 2} y={HEIGHT_PX - 2} fill={theme.soft} font-size="12">
         left
       </text>

@@ -28,41 +28,51 @@ export function Outcome({ question, covers, situation, theme }: OutcomeProps): J
   const { cover, given } = question;
   const many = given.length > 1;
   return (
-    <ol class="outcome">
-      {given.map((each, index) => {
-        const { guessed, truth, sentence } = comparisonOf(cover, each, covers);
-        const then = each.situation.scene.aircraft !== situation.scene.aircraft;
-        return (
-          <li key={`${index} ${guessed}`}>
-            <Needles cover={cover} given={each} theme={theme} />
-            <dl>
-              <div class="guessed">
-                <dt>{many ? `guess ${index + 1}` : "your guess"}</dt>
-                <dd>{guessed}</dd>
-              </div>
-              {truth === "" ? null : (
-                <div class="truth">
-                  <dt>{then ? "it was then" : "it is"}</dt>
-                  <dd>{truth}</dd>
+    <>
+      <Needles cover={cover} given={given} theme={theme} />
+      <ol class="outcome">
+        {given.map((each, index) => {
+          const { guessed, truth, sentence } = comparisonOf(cover, each, covers);
+          const then = each.situation.scene.aircraft !== situation.scene.aircraft;
+          return (
+            <li key={`${index} ${guessed}`}>
+              <dl>
+                <div class="guessed">
+                  <dt>{many ? `guess ${index + 1}` : "your guess"}</dt>
+                  <dd>{guessed}</dd>
                 </div>
-              )}
-            </dl>
-            <p class="verdict">{sentence}</p>
-          </li>
-        );
-      })}
-    </ol>
+                {truth === "" ? null : (
+                  <div class="truth">
+                    <dt>{then ? "it was then" : "it is"}</dt>
+                    <dd>{truth}</dd>
+                  </div>
+                )}
+              </dl>
+              <p class="verdict">{sentence}</p>
+            </li>
+          );
+        })}
+      </ol>
+    </>
   );
 }
 
-/** The paper needle and the true one on one scale; nothing where no needle was guessed. */
-function Needles({ cover, given, theme }: { cover: string; given: Given; theme: Theme }): JSX.Element | null {
-  const { answer, situation } = given;
+interface NeedlesProps {
+  readonly cover: string;
+  readonly given: readonly Given[];
+  readonly theme: Theme;
+}
+
+/** The paper needles and the true one on one scale, as it stood when the last was laid; nothing where no needle was guessed. */
+function Needles({ cover, given, theme }: NeedlesProps): JSX.Element | null {
   const target = parseCover(cover);
-  if (answer.kind !== "needle" || target?.kind !== "receiver") return null;
-  const reading = situation.receivers.find(({ settings }) => settings.name === target.receiver);
-  if (reading === undefined) return null;
-  const dots = reading.deviationDeg === null ? null : reading.deviationDeg / DEGREES_PER_DOT;
+  const laid = given.flatMap(({ answer }) =>
+    answer.kind === "needle" && answer.dots !== null ? [answer.dots] : [],
+  );
+  const last = given.at(-1);
+  if (target?.kind !== "receiver" || laid.length === 0 || last === undefined) return null;
+  const reading = last.situation.receivers.find(({ settings }) => settings.name === target.receiver);
+  const dots = reading?.deviationDeg == null ? null : reading.deviationDeg / DEGREES_PER_DOT;
   const truth = dots === null ? null : Math.max(-DOTS_EACH_SIDE, Math.min(DOTS_EACH_SIDE, dots));
-  return <NeedleScale guesses={answer.dots === null ? [] : [answer.dots]} truth={truth} theme={theme} />;
+  return <NeedleScale guesses={laid} truth={truth} theme={theme} />;
 }
