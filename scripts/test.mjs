@@ -1,6 +1,6 @@
 // @ts-check
-// Why: one command says whether the checkout is sound. It runs every check in order, stops at the first that fails
-// and shows its cause, and ends a good run with one line of totals.
+// Why: one command says whether the checkout is sound. It runs every check, those that are no tests at once, stops at the first that
+// fails and shows its cause, and ends a good run with one line of totals.
 
 import { rmSync } from "node:fs";
 import { join, relative } from "node:path";
@@ -59,30 +59,52 @@ async function tests(project, { only, env } = {}) {
 /** @typedef {{ name: string, run: () => Promise<readonly FileResult[] | void> }} Stage */
 const LAYERS_TEST = "test/layers.test.ts";
 
-/** @type {readonly Stage[]} */
-const STAGES = [
-  { name: "format", run: () => check(BIOME, ["format", "."]) },
-  {
-    name: "lint",
-    run: () => check(BIOME, ["check", "--formatter-enabled=false", "--error-on-warnings", "."]),
-  },
-  { name: "types", run: () => check(TSC, ["-p", "."]) },
-  // Before the rest, since a wrong arrow between layers explains much of what may follow.
-  { name: "layers", run: async () => void (await tests("unit", { only: LAYERS_TEST })) },
-  { name: "build", run: () => prepare() },
-  { name: "unit", run: () => tests("unit") },
-  {
-    name: "browser",
-    run: async () => tests("browser", { env: { NEEDLEWORK_CHROMIUM: await ensureChromium() } }),
-  },
+/**
+ * The stages of one row run at once and are told in this order; a row begins when the one before it has passed.
+ * @type {readonly (readonly Stage[])[]}
+ */
+const ROWS = [
+  [
+    { name: "format", run: () => check(BIOME, ["format", "."]) },
+    {
+      name: "lint",
+      run: () => check(BIOME, ["check", "--formatter-enabled=false", "--error-on-warnings", "."]),
+    },
+    { name: "types", run: () => check(TSC, ["-p", "."]) },
+    // Before the rest, since a wrong arrow between layers explains much of what may follow.
+    { name: "layers", run: async () => void (await tests("unit", { only: LAYERS_TEST })) },
+    { name: "build", run: () => prepare() },
+  ],
+  [{ name: "unit", run: () => tests("unit") }],
+  [
+    {
+      name: "browser",
+      run: async () => tests("browser", { env: { NEEDLEWORK_CHROMIUM: await ensureChromium() } }),
+    },
+  ],
 ];
+
+/**
+ * Runs a stage to its end, whatever that is, so that none is left running when another of its row has failed.
+ * @param {Stage} stage
+ */
+async function ended({ name, run }) {
+  const began = performance.now();
+  try {
+    const results = await run();
+    return { name, seconds: secondsSince(began), results: results ?? [], cause: null };
+  } catch (error) {
+    const cause = error instanceof Error ? error.message : String(error);
+    return { name, seconds: secondsSince(began), results: [], cause };
+  }
+}
 
 /** @param {number} sinceMs */
 const secondsSince = (sinceMs) => (performance.now() - sinceMs) / 1000;
 
-/** @param {string} word @param {string} name @param {number} beganMs */
-const stageLine = (word, name, beganMs) =>
-  `  ${word.padEnd(6)}${name.padEnd(10)}${secondsSince(beganMs).toFixed(1).padStart(6)} s`;
+/** @param {string} word @param {string} name @param {number} seconds */
+const stageLine = (word, name, seconds) =>
+  `  ${word.padEnd(6)}${name.padEnd(10)}${seconds.toFixed(1).padStart(6)} s`;
 
 /** @param {readonly FileResult[]} results */
 function inWords(results) {
@@ -95,19 +117,20 @@ await runScript(async () => {
   await prepare({ build: false });
   /** @type {FileResult[]} */
   const all = [];
-  for (const stage of STAGES) {
-    const stageBegan = performance.now();
-    // On a terminal the running stage is shown, and its line written over when it ends.
-    if (process.stdout.isTTY) process.stdout.write(`  ...   ${stage.name}\r`);
-    try {
-      const results = await stage.run();
-      console.log(stageLine("ok", stage.name, stageBegan) + (results ? inWords(results) : ""));
-      all.push(...(results ?? []));
-    } catch (error) {
-      console.log(stageLine("FAIL", stage.name, stageBegan));
-      console.log(`\n${error instanceof Error ? error.message : String(error)}\n`);
-      console.log(`needlework: failed at ${stage.name}`);
-      return 1;
+  for (const row of ROWS) {
+    // On a terminal what runs is shown, and its line written over when it ends.
+    if (process.stdout.isTTY) process.stdout.write(`  ...   ${row.map(({ name }) => name).join(", ")}\r`);
+    const ends = await Promise.all(row.map(ended));
+    if (process.stdout.isTTY) process.stdout.write("\x1b[K");
+    for (const { name, seconds, results, cause } of ends) {
+      if (cause !== null) {
+        console.log(stageLine("FAIL", name, seconds));
+        console.log(`\n${cause}\n`);
+        console.log(`needlework: failed at ${name}`);
+        return 1;
+      }
+      console.log(stageLine("ok", name, seconds) + (results.length > 0 ? inWords(results) : ""));
+      all.push(...results);
     }
   }
   const { passed, skipped, files } = totalsOf(all);

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { COMMANDS } from "../src/cli/run.ts";
-import { hasStack, needlework, ROOT } from "./cli.ts";
+import { hasStack, needlework, needleworkHere, ROOT } from "./cli.ts";
 
 const NAMES = COMMANDS.map((command) => command.name);
 
@@ -43,10 +43,18 @@ describe("a call at fault", () => {
     [["bench", "--port", "99999"], "--port must be a whole number from 1 to 65535"],
     [["bench", "-"], "it needs a file"],
   ])("%j ends with 2 and one sentence", async (args, sentence) => {
-    const { code, stdout, stderr } = await needlework(args);
+    const { code, stdout, stderr } = await needleworkHere(args);
     expect({ code, stdout }).toEqual({ code: 2, stdout: "" });
     expect(stderr).toContain(sentence);
     if (args.length > 0) expect(stderr.trim().split("\n")).toHaveLength(1);
+  });
+
+  it("ends the process so, too", async () => {
+    for (const args of [[], ["read", "--jsn", "x.yaml"], ["bench", "--port", "99999"]]) {
+      const { code, stdout, stderr } = await needlework(args);
+      expect({ code, stdout, stderr }).toEqual(await needleworkHere(args));
+      expect(code).toBe(2);
+    }
   });
 });
 

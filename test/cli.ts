@@ -1,8 +1,10 @@
-/** Runs the command line as a person does: the launcher in a process of its own. */
+/** Runs the command line as a person does: the launcher in a process of its own; or, for many small calls, without one. */
 
 import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
+import { vi } from "vitest";
 import { prepare } from "../scripts/prepare.mjs";
+import { run } from "../src/cli/run.ts";
 
 // Built before the first call, so that no call has anything to say about building.
 await prepare();
@@ -43,6 +45,26 @@ export function needlework(
     child.stdin.on("error", () => undefined);
     child.stdin.end(input);
   });
+}
+
+/**
+ * The end of a call that reads no stdin, run in this process: what the launcher comes to, without the start of a process. One at a
+ * time, since the streams are the process's own.
+ */
+export async function needleworkHere(args: readonly string[]): Promise<Omit<Ended, "bytes">> {
+  const said = { stdout: "", stderr: "" };
+  const spies = (["stdout", "stderr"] as const).map((name) =>
+    vi.spyOn(process[name], "write").mockImplementation((text) => {
+      said[name] += String(text);
+      return true;
+    }),
+  );
+  try {
+    const code = await run(args);
+    return { code, ...said };
+  } finally {
+    for (const spy of spies) spy.mockRestore();
+  }
 }
 
 /** The launcher's process itself, for commands that run until they are ended. */

@@ -1,7 +1,7 @@
-import { beforeAll, describe, expect, it, vi } from "vitest";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import { wheelSteps } from "./wheel.ts";
 
-beforeAll(() => {
+beforeEach(() => {
   // Node has no wheel events; the counter only asks for the name of a unit.
   vi.stubGlobal("WheelEvent", { DOM_DELTA_PIXEL: 0, DOM_DELTA_LINE: 1 });
 });
