@@ -12,6 +12,10 @@ export default defineConfig({
           include: ["src/**/*.test.{ts,tsx}", "test/**/*.test.{ts,tsx}"],
           exclude: ["test/browser/**"],
           testTimeout: 60_000,
+          // A process serves many files, since starting one costs more than most files do: no test may leave anything behind.
+          isolate: false,
+          unstubGlobals: true,
+          restoreMocks: true,
         },
       },
       {
@@ -23,6 +27,7 @@ export default defineConfig({
           include: ["test/browser/**/*.test.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          globalSetup: ["test/browser/build-page.ts"],
           fileParallelism: false,
         },
       },

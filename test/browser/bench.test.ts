@@ -1,6 +1,7 @@
 /** The bench in the real Chromium, used as a person would. What it shows is compared with the engine run here in Node. */
 
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import axe from "axe-core";
@@ -13,24 +14,30 @@ import { direct, magneticDeg, stationDeg, trueDeg, wrap180 } from "../../src/ear
 import { reasonsFor } from "../../src/reason/index.ts";
 import { decodeText, resolveScene, type Scene, TRAINING_CAUTION } from "../../src/scene/index.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import { type BenchServer, buildPage, LAPTOP, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import {
+  type BenchServer,
+  LAPTOP,
+  openPage,
+  PHONE,
+  pageFolder,
+  serveBench,
+  startBrowser,
+} from "./browser.ts";
 import { type ChartOnPage, chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const afterActions = (scene: Scene, ...actions: SceneAction[]): Scene => actions.reduce(act, scene);
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 /** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
@@ -182,14 +189,15 @@ describe("the page", () => {
     }));
 
   it("opens on the scene that the bench was started with, and explains one that is at fault", async () => {
-    const path = join(built.folder, "mine.yaml");
+    const folder = mkdtempSync(join(tmpdir(), "needlework-bench-"));
+    const path = join(folder, "mine.yaml");
     const text = readFileSync(
       fileURLToPath(new URL("../../demo/scenes/01-which-way-to-the-course.yaml", import.meta.url)),
       "utf8",
     );
     const demo = fileURLToPath(new URL("../../demo", import.meta.url));
     const mine = text.replaceAll("../ostrelle", `${demo}/ostrelle`).replace("heading: 090", "heading: 200");
-    const own = await serveBench(built.folder, {
+    const own = await serveBench(pageFolder(), {
       path,
       readText: (file) => {
         const decoded = decodeText(readFileSync(file), file);
@@ -211,6 +219,7 @@ describe("the page", () => {
       );
     } finally {
       await own.close();
+      rmSync(folder, { recursive: true, force: true });
     }
   });
 });

@@ -1,15 +1,9 @@
 /** The machine's Chromium and the bench's own server over a page built from the sources at hand, for the browser tests. */
 
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import { build } from "vite";
+import { inject } from "vitest";
 import { findChromium } from "../../scripts/chromium.mjs";
 import { buildServer, type SceneSettings } from "../../src/server/index.ts";
-
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
 const FLAGS = [
   "--headless",
@@ -34,17 +28,8 @@ export interface BenchServer {
   readonly close: () => Promise<void>;
 }
 
-/** Builds the page into a folder of its own; call `remove` when done. */
-export async function buildPage(): Promise<{ readonly folder: string; readonly remove: () => void }> {
-  const folder = mkdtempSync(join(tmpdir(), "needlework-page-"));
-  await build({
-    configFile: join(ROOT, "vite.web.config.ts"),
-    root: join(ROOT, "src/web"),
-    logLevel: "error",
-    build: { outDir: folder, emptyOutDir: true },
-  });
-  return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
-}
+/** The folder of the page that was built before the first of these tests, for reading only: all of them share it. */
+export const pageFolder = (): string => inject("pageFolder");
 
 /** The bench's server on a free port; with a scene as `needlework bench SCENE` starts it. */
 export async function serveBench(

@@ -18,7 +18,7 @@ import {
 import type { Face } from "../../src/panel/index.ts";
 import { resolveScene, type Scene, sceneToLink } from "../../src/scene/index.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
-import { type BenchServer, buildPage, openPage, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, openPage, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { demoScene } from "./demo-in-node.ts";
 import { domWhole, domWords, firstDifference } from "./dom-words.ts";
 
@@ -26,16 +26,14 @@ const DEMO = demoScene("01-which-way-to-the-course");
 const WORLD = linkWorld(DEMO);
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 const station = (ident: string) => DEMO.stations.find((each) => each.ident === ident)!;

@@ -11,7 +11,15 @@ import { resolveScene, type Scene, sceneFromLink, sceneToLink } from "../../src/
 import { compareGuess } from "../../src/web/covers/compare-guess.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
 import { objections } from "./axe.ts";
-import { type BenchServer, buildPage, LAPTOP, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import {
+  type BenchServer,
+  LAPTOP,
+  openPage,
+  PHONE,
+  pageFolder,
+  serveBench,
+  startBrowser,
+} from "./browser.ts";
 import { chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -20,16 +28,14 @@ const WORLD = linkWorld(FIRST);
 const POLL = { timeout: 10_000 };
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 async function onScene(

@@ -7,7 +7,15 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { resolveScene, TRAINING_CAUTION } from "../../src/scene/index.ts";
 import { act } from "../../src/web/state/actions.ts";
 import { objections } from "./axe.ts";
-import { type BenchServer, buildPage, LAPTOP, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import {
+  type BenchServer,
+  LAPTOP,
+  openPage,
+  PHONE,
+  pageFolder,
+  serveBench,
+  startBrowser,
+} from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -16,17 +24,15 @@ const POLL = { timeout: 15_000 };
 const MOST_SCRIPT_BYTES = 150_000;
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 async function onPage(
@@ -217,7 +223,7 @@ it("the bench stands with at most 150 kB of script, and reads files only when on
   await page.locator(".chart-ground > svg").waitFor();
   const { brotliCompressSync } = await import("node:zlib");
   const sizes = scripts.map(
-    (url) => brotliCompressSync(readFileSync(built.folder + new URL(url).pathname)).length,
+    (url) => brotliCompressSync(readFileSync(pageFolder() + new URL(url).pathname)).length,
   );
   expect(sizes.length).toBeGreaterThan(0);
   expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);

@@ -9,11 +9,11 @@ import { act } from "../../src/web/state/actions.ts";
 import { objections } from "./axe.ts";
 import {
   type BenchServer,
-  buildPage,
   DESKTOP,
   LAPTOP,
   openPage,
   PHONE,
+  pageFolder,
   serveBench,
   startBrowser,
 } from "./browser.ts";
@@ -23,17 +23,15 @@ const FIRST = demoScene("01-which-way-to-the-course");
 const POLL = { timeout: 10_000 };
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 async function onBench(

@@ -6,24 +6,22 @@ import { magneticDeg, stationDeg } from "../../src/earth/index.ts";
 import { type Scene, sceneFromLink, sceneToLink } from "../../src/scene/index.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import { type BenchServer, buildPage, openPage, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, openPage, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const WORLD = linkWorld(FIRST);
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 interface Visit {

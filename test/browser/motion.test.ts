@@ -7,7 +7,7 @@ import { timeWords } from "../../src/draw/index.ts";
 import { magneticDeg } from "../../src/earth/index.ts";
 import { type Flight, flyOn, levelFlight } from "../../src/flight/index.ts";
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
-import { type BenchServer, buildPage, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 /** Toward Tamsel in a wind, DME and TO. */
@@ -16,17 +16,15 @@ const FIRST = demoScene("01-which-way-to-the-course");
 const CONE = demoScene("12-in-the-cone");
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 /** Opens a scene of the demo, lets a person use it, and checks that the page had nothing to complain of. */

@@ -20,21 +20,19 @@ import type { FieldKind } from "../../src/web/field/field-choice.ts";
 import { KIND_NAMES } from "../../src/web/field/field-names.ts";
 import { EDGE_INK, FIX_INKS, inksFor, RECEPTION_INKS, TILE_CELLS } from "../../src/web/field/inks.ts";
 import { paperShift } from "../../src/web/field/plate-place.ts";
-import { type BenchServer, buildPage, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { type ChartOnPage, chartOn, demoScene } from "./demo-in-node.ts";
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 /** Opens a scene of the demo, lets a person use it, and checks that the page had nothing to complain of. */

@@ -13,24 +13,30 @@ import { reasonsFor } from "../../src/reason/index.ts";
 import { resolveScene, type Scene, TRAINING_CAUTION, VIEWS } from "../../src/scene/index.ts";
 import { act } from "../../src/web/state/actions.ts";
 import { readPdf } from "../out-pdf-read.ts";
-import { type BenchServer, buildPage, LAPTOP, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import {
+  type BenchServer,
+  LAPTOP,
+  openPage,
+  PHONE,
+  pageFolder,
+  serveBench,
+  startBrowser,
+} from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const POLL = { timeout: 15_000 };
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 interface BenchOptions extends BrowserContextOptions {
@@ -405,7 +411,7 @@ describe("a scene file", () => {
 
   it("that the bench was started with is saved into its own text", async () => {
     const texts: Readonly<Record<string, string>> = { "mine.yaml": MINE, "mine.stations.yaml": STATIONS };
-    const own = await serveBench(built.folder, {
+    const own = await serveBench(pageFolder(), {
       path: "mine.yaml",
       readText: (path) => {
         const text = texts[path];

@@ -8,11 +8,11 @@ import { resolveScene, type Scene } from "../../src/scene/index.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
 import {
   type BenchServer,
-  buildPage,
   DESKTOP,
   LAPTOP,
   openPage,
   PHONE,
+  pageFolder,
   serveBench,
   startBrowser,
 } from "./browser.ts";
@@ -23,17 +23,15 @@ const acted = (...actions: SceneAction[]): Scene => actions.reduce(act, FIRST);
 const POLL = { timeout: 10_000 };
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 async function onBench(

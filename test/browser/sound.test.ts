@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import axe from "axe-core";
 import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BenchServer, buildPage, DESKTOP, PHONE, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, DESKTOP, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import {
   contextsOpened,
   giveEar,
@@ -20,17 +20,15 @@ import {
 } from "./listen.ts";
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 const POLL = { timeout: 10_000 };
@@ -93,7 +91,7 @@ ${lines}`;
 
 /** The bench started with a scene of one's own, beside the demo's station file. */
 async function withOwn(lines: string, use: (page: Page) => Promise<void>): Promise<void> {
-  const own = await serveBench(built.folder, {
+  const own = await serveBench(pageFolder(), {
     path: "/own/own.yaml",
     readText: (path) => ({ path, text: path.endsWith("own.yaml") ? sceneOf(lines) : STATIONS }),
     today: () => "2026-07-01",

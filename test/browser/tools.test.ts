@@ -20,7 +20,7 @@ import { readStations, resolveScene, type Scene } from "../../src/scene/index.ts
 import { beginningNear } from "../../src/web/catalogue/fly-there.ts";
 import { visitStation } from "../../src/web/catalogue/visit.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import { type BenchServer, buildPage, openPage, PHONE, serveBench, startBrowser } from "./browser.ts";
+import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -58,17 +58,15 @@ const LISTED = (() => {
 const ISLES = FIRST.stations;
 
 let browser: Browser;
-let built: { readonly folder: string; readonly remove: () => void };
 let server: BenchServer;
 
 beforeAll(async () => {
-  [browser, built] = await Promise.all([startBrowser(), buildPage()]);
-  server = await serveBench(built.folder);
+  browser = await startBrowser();
+  server = await serveBench(pageFolder());
 });
 afterAll(async () => {
   await browser?.close();
   await server?.close();
-  built?.remove();
 });
 
 /** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
