@@ -2,21 +2,21 @@
 
 import { packageFile } from "../src/cli/package-files.ts";
 import { openBeside, readText } from "../src/cli/text-files.ts";
-import { type ChartView, fitView, THEMES } from "../src/draw/index.ts";
-import { stationDeg } from "../src/earth/index.ts";
-import { readScene, resolveScene, type Scene } from "../src/scene/index.ts";
-import { type FieldKind, newChoice } from "../src/web/field/field-choice.ts";
-import { shadeTable } from "../src/web/field/field-print.ts";
-import { subjectOf } from "../src/web/field/field-subject.ts";
-import { INK_COUNT, inksFor, TILE_CELLS } from "../src/web/field/inks.ts";
-import { printPlate } from "../src/web/field/paint-by-hand.ts";
+import { type FieldKind, newChoice } from "../src/draw/field/field-choice.ts";
+import { shadeTable } from "../src/draw/field/field-print.ts";
+import { subjectOf } from "../src/draw/field/field-subject.ts";
+import { INK_COUNT, inksFor, TILE_CELLS } from "../src/draw/field/inks.ts";
 import {
   COARSE_FACTOR,
   makePlate,
   type Plate,
   type PlateRequest,
   plateFields,
-} from "../src/web/field/plate.ts";
+} from "../src/draw/field/plate.ts";
+import { printPlate } from "../src/draw/field/print-plate.ts";
+import { type ChartView, fitView, THEMES } from "../src/draw/index.ts";
+import { stationDeg } from "../src/earth/index.ts";
+import { readScene, resolveScene, type Scene } from "../src/scene/index.ts";
 import { quickestMs } from "./rate.ts";
 
 const WIDTH_PX = 960;

@@ -2,6 +2,33 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import {
+  choiceFor,
+  coverOver,
+  FIELD_KINDS,
+  type FieldKind,
+  type FieldShown,
+  newChoice,
+} from "../src/draw/field/field-choice.ts";
+import { shadeTable } from "../src/draw/field/field-print.ts";
+import { sameSubject, subjectOf } from "../src/draw/field/field-subject.ts";
+import {
+  EDGE_INK,
+  FIX_INKS,
+  INK_COUNT,
+  inksFor,
+  RECEPTION_INKS,
+  TILE_CELLS,
+} from "../src/draw/field/inks.ts";
+import { type PaperGrid, paperPlaces } from "../src/draw/field/paper-places.ts";
+import {
+  COARSE_FACTOR,
+  makePlate,
+  type Plate,
+  type PlateRequest,
+  plateFields,
+} from "../src/draw/field/plate.ts";
+import { printPlate } from "../src/draw/field/print-plate.ts";
 import { type ChartView, chartProjection, fitView, THEMES } from "../src/draw/index.ts";
 import {
   convergenceDeg,
@@ -26,26 +53,6 @@ import {
   shadeOf,
 } from "../src/panel/index.ts";
 import { resolveScene, type Scene } from "../src/scene/index.ts";
-import {
-  choiceFor,
-  coverOver,
-  FIELD_KINDS,
-  type FieldKind,
-  type FieldShown,
-  newChoice,
-} from "../src/web/field/field-choice.ts";
-import { shadeTable } from "../src/web/field/field-print.ts";
-import { sameSubject, subjectOf } from "../src/web/field/field-subject.ts";
-import { EDGE_INK, FIX_INKS, INK_COUNT, inksFor, RECEPTION_INKS, TILE_CELLS } from "../src/web/field/inks.ts";
-import { printPlate } from "../src/web/field/paint-by-hand.ts";
-import { type PaperGrid, paperPlaces } from "../src/web/field/paper-places.ts";
-import {
-  COARSE_FACTOR,
-  makePlate,
-  type Plate,
-  type PlateRequest,
-  plateFields,
-} from "../src/web/field/plate.ts";
 import { coveredPart, paperShift } from "../src/web/field/plate-place.ts";
 import { demoScene } from "./browser/demo-in-node.ts";
 

@@ -1,5 +1,6 @@
 export * from "./chart/index.ts";
 export * from "./faces/index.ts";
+export * from "./field/index.ts";
 export * from "./figure/index.ts";
 export type { Lit } from "./lit.ts";
 export * from "./plots/index.ts";

@@ -3,6 +3,9 @@
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { FieldKind } from "../../src/draw/field/field-choice.ts";
+import { KIND_NAMES } from "../../src/draw/field/field-names.ts";
+import { EDGE_INK, FIX_INKS, inksFor, RECEPTION_INKS, TILE_CELLS } from "../../src/draw/field/inks.ts";
 import { chartProjection, THEMES, type Theme } from "../../src/draw/index.ts";
 import { type LatLon, stationDeg } from "../../src/earth/index.ts";
 import {
@@ -16,9 +19,6 @@ import {
 } from "../../src/panel/index.ts";
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
 import { panned, zoomed } from "../../src/web/chart/chart-window.ts";
-import type { FieldKind } from "../../src/web/field/field-choice.ts";
-import { KIND_NAMES } from "../../src/web/field/field-names.ts";
-import { EDGE_INK, FIX_INKS, inksFor, RECEPTION_INKS, TILE_CELLS } from "../../src/web/field/inks.ts";
 import { paperShift } from "../../src/web/field/plate-place.ts";
 import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
 import { type ChartOnPage, chartOn, demoScene } from "./demo-in-node.ts";

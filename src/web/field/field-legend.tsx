@@ -2,7 +2,17 @@
 
 import type { ComponentChildren, JSX } from "preact";
 import { useMemo } from "preact/hooks";
-import type { Theme } from "../../draw/index.ts";
+import {
+  coverOver,
+  FIX_INKS,
+  FIX_WORDS,
+  type FieldShown,
+  fieldTitle,
+  inksFor,
+  RECEPTION_INKS,
+  RECEPTION_WORDS,
+  type Theme,
+} from "../../draw/index.ts";
 import {
   type FieldReception,
   receptionCode,
@@ -11,10 +21,7 @@ import {
   shadeNumber,
 } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import { coverOver, type FieldShown } from "./field-choice.ts";
-import { FIX_WORDS, fieldTitle, RECEPTION_WORDS } from "./field-words.ts";
 import { InkSwatch } from "./ink-swatch.tsx";
-import { FIX_INKS, inksFor, RECEPTION_INKS } from "./inks.ts";
 
 export interface FieldLegendProps {
   readonly scene: Scene;

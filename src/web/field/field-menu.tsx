@@ -2,9 +2,8 @@
 
 import type { JSX } from "preact";
 import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { type FieldChoice, KIND_NAMES } from "../../draw/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import type { FieldChoice } from "./field-choice.ts";
-import { KIND_NAMES } from "./field-names.ts";
 import type { FieldParts } from "./field-state.ts";
 
 export interface FieldMenuProps {

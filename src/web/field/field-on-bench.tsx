@@ -1,10 +1,9 @@
 /** The needle field's parts as the bench mounts them: the button among the chart's tools, the layer, the legend below the chart. */
 
 import type { JSX } from "preact";
-import type { ChartView, Theme } from "../../draw/index.ts";
+import { type ChartView, choiceFor, type Theme } from "../../draw/index.ts";
 import type { Scene } from "../../scene/index.ts";
 import type { Bench } from "../state/bench.ts";
-import { choiceFor } from "./field-choice.ts";
 import { FieldMenu } from "./field-menu.tsx";
 import { type FieldState, fieldShown, loadFieldParts } from "./field-state.ts";
 

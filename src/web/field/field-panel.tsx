@@ -1,10 +1,9 @@
 /** What the field's button opens: which field, of which receiver. */
 
 import type { JSX } from "preact";
+import { FIELD_KINDS, type FieldChoice, type FieldKind, KIND_NAMES, newChoice } from "../../draw/index.ts";
 import { AIRBORNE_CHECK_ERROR_DEG, GROUND_CHECK_ERROR_DEG } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import { FIELD_KINDS, type FieldChoice, type FieldKind, newChoice } from "./field-choice.ts";
-import { KIND_NAMES } from "./field-names.ts";
 
 export interface FieldPanelProps {
   readonly id: string;

@@ -1,9 +1,9 @@
 /** The state of the needle field on one chart: what is chosen, and what the last full plate turned out to hold. */
 
 import { type Signal, signal } from "@preact/signals";
+import { choiceFor, coverOver, type FieldChoice, type FieldShown } from "../../draw/index.ts";
 import type { FieldReception } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import { choiceFor, coverOver, type FieldChoice, type FieldShown } from "./field-choice.ts";
 
 export type FieldParts = typeof import("./field-parts.ts");
 

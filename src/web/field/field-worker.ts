@@ -3,16 +3,15 @@
  * short turns and looks between them whether another plate has been asked for, which puts the present one away.
  */
 
-import { columnsOf } from "./paper-places.ts";
 import {
   COARSE_FACTOR,
+  columnsOf,
   makePlate,
   type Plate,
   type PlateFields,
   type PlateRequest,
   plateFields,
-} from "./plate.ts";
-
+} from "../../draw/index.ts";
 /** Asks for a plate. `order` counts up. */
 export interface PlateOrder {
   readonly order: number;

@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
-import { TILE_CELLS } from "./inks.ts";
+import { TILE_CELLS } from "../../draw/index.ts";
 
 export interface InkSwatchProps {
   /** As `inksFor` gives them. */

@@ -5,15 +5,24 @@
 
 import type { JSX } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { ChartView, Theme } from "../../draw/index.ts";
+import {
+  type ChartView,
+  COARSE_FACTOR,
+  type FieldLook,
+  type FieldShown,
+  inksFor,
+  type Plate,
+  type PlatePaper,
+  type PlateSubject,
+  receiversOf,
+  sameSubject,
+  subjectOf,
+  type Theme,
+} from "../../draw/index.ts";
 import type { FieldReception } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
-import type { FieldShown } from "./field-choice.ts";
-import { type FieldLook, receiversOf, sameSubject, subjectOf } from "./field-subject.ts";
-import { inksFor } from "./inks.ts";
 import { paintByHand } from "./paint-by-hand.ts";
 import { type Painter, painterFor } from "./painter.ts";
-import { COARSE_FACTOR, type Plate, type PlatePaper, type PlateSubject } from "./plate.ts";
 import { type PlateMaker, plateMaker } from "./plate-maker.ts";
 import { coveredPart, paperShift, shiftStyle } from "./plate-place.ts";
 

@@ -3,10 +3,18 @@
  * small ones, and a turn of the course sends nothing but a new table of 64 kB.
  */
 
-import { BY_RECEPTION, EDGES, shadeTable } from "./field-print.ts";
-import { EDGE_INK, FIX_INKS, INK_COUNT, RECEPTION_INKS, TILE_CELLS } from "./inks.ts";
+import {
+  BY_RECEPTION,
+  EDGE_INK,
+  EDGES,
+  FIX_INKS,
+  INK_COUNT,
+  printedSize,
+  RECEPTION_INKS,
+  shadeTable,
+  TILE_CELLS,
+} from "../../draw/index.ts";
 import type { Painter } from "./painter.ts";
-import { printedSize } from "./plate.ts";
 
 const TABLE_SIDE = 256;
 

@@ -1,9 +1,8 @@
 /** What a painter does, whichever it is, and which one a page gets. */
 
-import type { FieldLook } from "./field-subject.ts";
+import type { FieldLook, Plate } from "../../draw/index.ts";
 import { paintByCard } from "./paint-by-card.ts";
 import { paintByHand } from "./paint-by-hand.ts";
-import type { Plate } from "./plate.ts";
 
 /** Paints a plate onto one canvas, over and over. */
 export interface Painter {

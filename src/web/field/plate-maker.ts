@@ -1,7 +1,7 @@
 /** The page's end of the worker: asks for plates, and hands on those that are still wanted. */
 
+import type { Plate, PlateRequest } from "../../draw/index.ts";
 import type { PlateDelivery, PlateOrder } from "./field-worker.ts";
-import type { Plate, PlateRequest } from "./plate.ts";
 
 export interface PlateMaker {
   /**

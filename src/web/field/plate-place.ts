@@ -1,8 +1,6 @@
 /** Where a plate lies on a chart that has been moved since it was made. */
 
-import { type ChartProjection, chartProjection } from "../../draw/index.ts";
-import type { PlatePaper } from "./plate.ts";
-
+import { type ChartProjection, chartProjection, type PlatePaper } from "../../draw/index.ts";
 /** A turn, a scale and a shift: x' = a x - b y + e, y' = b x + a y + f. Pixels of the plate's paper to pixels of the chart's. */
 export interface PaperShift {
   readonly a: number;

@@ -3,7 +3,6 @@
  * so it stands while the course turns and the aircraft moves; another view, altitude, station or hill needs another.
  */
 
-import { type ChartView, chartProjection } from "../../draw/index.ts";
 import { convergenceDeg, type LatLon } from "../../earth/index.ts";
 import {
   airwaves,
@@ -24,6 +23,7 @@ import {
   receptionCodeOfCell,
 } from "../../panel/index.ts";
 import type { Peak, Station } from "../../radio/index.ts";
+import { type ChartView, chartProjection } from "../chart/index.ts";
 import { columnsOf, type PaperGrid, paperPlaces, rowsOf } from "./paper-places.ts";
 
 /** What the cells of a plate depend on, but for the piece of earth it shows. */

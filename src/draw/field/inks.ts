@@ -8,7 +8,6 @@
  * side is hatched, bands have edges, and each kind has its own screen.
  */
 
-import type { Theme } from "../../draw/index.ts";
 import {
   FIELD_RECEPTIONS,
   FIX_BANDS_NM,
@@ -18,6 +17,7 @@ import {
   STEPS_EACH_SIDE,
   shadeMeaning,
 } from "../../panel/index.ts";
+import type { Theme } from "../theme.ts";
 import type { FieldKind } from "./field-choice.ts";
 
 /** The side of an ink's square, px, a power of two. */

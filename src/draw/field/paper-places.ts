@@ -4,8 +4,8 @@
  * places are good to a millimetre on a view of 600 NM (`test/needle-field-plate.test.ts`), and a row costs no trigonometry at all.
  */
 
-import type { ChartProjection } from "../../draw/index.ts";
 import { type LatLon, type PlaceTable, placeTable } from "../../earth/index.ts";
+import type { ChartProjection } from "../chart/index.ts";
 
 /** Between two places of the grid, px. */
 const STEP_PX = 32;
