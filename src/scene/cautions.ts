@@ -2,6 +2,7 @@
 
 import type { ModelLife } from "../earth/index.ts";
 import type { ReceiverReading } from "../panel/index.ts";
+import { givesBearing } from "../radio/index.ts";
 import type { Scene } from "./scene.ts";
 
 /** Stands on every screen, sheet and plan. */
@@ -34,7 +35,8 @@ function receiverCautions({ settings, signal, station, geometry, ident }: Receiv
     cautions.push(
       `${name}: ${station.ident} is not identified; do not use it, however good the needle looks.`,
     );
-  if (station.declinationEstimated)
+  // What only tells a distance has no radials that could be off.
+  if (station.declinationEstimated && givesBearing(station))
     cautions.push(
       `${station.ident}: its declination is not in the source; today's variation stands in for it, and its radials may be some degrees off.`,
     );
