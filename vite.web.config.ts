@@ -15,6 +15,10 @@ const FIGURE_ONLY = new RegExp(
     "/draw/faces/(panel|panel-layout|panel-foot|covered-line|(course|distance|frequency)-readout)\\.tsx?$",
   ].join("|"),
 );
+/** What makes and prints a needle field: its choice alone is needed while the chart wears none. */
+const FIELD_ONLY = /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)/;
+/** What makes a still picture of one. */
+const FIELD_PICTURE = /\/draw\/field\/(chart-field|field-image)|\/node_modules\/(fast-png|fflate|iobuffer)\//;
 const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|draw)[\\/]/;
 
 /**
@@ -106,7 +110,11 @@ export default defineConfig({
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,
-          groups: [{ name: "figure", test: FIGURE_ONLY }],
+          groups: [
+            { name: "figure", test: FIGURE_ONLY },
+            { name: "field", test: FIELD_ONLY },
+            { name: "field-picture", test: FIELD_PICTURE },
+          ],
         },
       },
     },

@@ -2,6 +2,17 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import {
+  chartField,
+  choiceFor,
+  type FieldKind,
+  figureScale,
+  fitView,
+  newChoice,
+  THEMES,
+} from "../src/draw/index.ts";
+import { resolveScene } from "../src/scene/index.ts";
+import { demoScene } from "./browser/demo-in-node.ts";
 import { needlework } from "./cli.ts";
 
 const SCENE = "demo/scenes/01-which-way-to-the-course.yaml";
@@ -96,6 +107,43 @@ describe("needlework figure", () => {
     };
     expect(await svg()).not.toMatch(/dots? left/);
     expect(await svg("--uncover")).toMatch(/2½ dots left/);
+  });
+
+  it.each(["needle", "to-from", "reception", "cross-fix"])("wears the field asked for: %s", async (word) => {
+    const svg = async (...args: string[]) => {
+      const { stdout } = await needlework(["figure", SCENE, "-o", "-", "--format", "svg", ...args]);
+      return stdout;
+    };
+    const args = ["--views", "chart", "--size", "640x480", "--uncover", "--receiver", "NAV2"];
+    const drawn = await svg("--field", word, ...args);
+    const href = /<image data-part="field" href="([^"]+)"/.exec(drawn)?.[1];
+    const box = /data-view="chart".*?<svg[^>]*? width="([\d.]+)" height="([\d.]+)"/s.exec(drawn);
+    const [widthPx, heightPx] = [Number(box?.[1]), Number(box?.[2])];
+    const scene = { ...demoScene("01-which-way-to-the-course"), covers: [] };
+    const choice = choiceFor(scene, newChoice(word === "cross-fix" ? "fix" : (word as FieldKind), "NAV2"));
+    const situation = resolveScene(scene);
+    const view = fitView(situation, widthPx, heightPx, figureScale(640, 480));
+    const field = choice === null ? null : chartField(scene, choice);
+    expect(href === field?.pictureOn({ view, widthPx, heightPx }, THEMES.light).href).toBe(true);
+    expect(await svg(...args)).not.toContain('data-part="field"');
+  });
+
+  it.each([
+    [["--field", "nedle"], 'unknown field "nedle" (did you mean needle?)'],
+    [["--field", "needle", "--views", "panel"], "--field needle colours the chart; add chart to --views"],
+    [["--field", "needle", "--receiver", "NAV9"], 'unknown receiver "NAV9"'],
+  ])("%j is refused", async (args, sentence) => {
+    const call = ["figure", SCENE, "-o", join(folder, "a.svg"), ...args];
+    const { code, stderr } = await needlework(call);
+    expect({ code, sentence: stderr.includes(sentence) }).toEqual({ code: 2, sentence: true });
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it("shows no field that a cover is over, and says which", async () => {
+    const call = ["figure", "-", "-o", "-", "--format", "svg", "--field", "needle"];
+    const { code, stderr } = await needlework(call, { input: COVERED });
+    expect(code).toBe(2);
+    expect(stderr).toContain("--field needle would show what the scene covers (NAV1 needle); add --uncover");
   });
 
   it.each([

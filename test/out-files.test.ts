@@ -30,7 +30,11 @@ const OPTIONS = { atHand: AT_HAND, today: "2026-07-01" };
 
 const given = (files: Readonly<Record<string, string | Uint8Array<ArrayBuffer>>>): GivenFile[] =>
   withoutHandles(Object.entries(files).map(([name, text]) => new File([text], name)));
-const open = (files: Parameters<typeof given>[0]) => readGiven(given(files), OPTIONS);
+const open = async (files: Parameters<typeof given>[0]) => {
+  const read = await readGiven(given(files), OPTIONS);
+  if (read === "catalogue") throw new Error("no catalogue was meant");
+  return read;
+};
 
 /** A scene with the text it came from. */
 function opened(
@@ -87,7 +91,6 @@ describe("opening", () => {
   });
 
   it.each<[string, Readonly<Record<string, string | Uint8Array<ArrayBuffer>>>, RegExp]>([
-    ["a station file alone", { "isles.yaml": STATIONS_TEXT }, /this is a station file; a scene file begins/],
     [
       "a picture",
       { "a.png": new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1]) },
@@ -108,6 +111,17 @@ describe("opening", () => {
     const read = await open({ "b.yaml": own, "a.yaml": own });
     expect(read).toMatchObject({ name: "b" });
     expect(read?.ok && read.notes[0]).toBe("of 2 scenes given, b.yaml was opened");
+  });
+
+  it.each<[string, Readonly<Record<string, string>>, "catalogue" | "scene"]>([
+    ["a station file alone", { "isles.yaml": STATIONS_TEXT }, "catalogue"],
+    ["a table alone, whatever is in it", { "navaids.CSV": "a,b\n1,2\n" }, "catalogue"],
+    ["a table with what is no file of ours", { "notes.txt": "buy milk", "navaids.csv": "a\n" }, "catalogue"],
+    ["a scene with its station file", { "isles.yaml": STATIONS_TEXT, "mine.yaml": SCENE_TEXT }, "scene"],
+    ["a scene that lost its first key", { "mine.yaml": changed(SCENE_TEXT, "scene: 1\n", "") }, "scene"],
+  ])("takes %s for what it is", async (_, files, kind) => {
+    const read = await readGiven(given(files), OPTIONS);
+    expect(read === "catalogue" ? read : "scene").toBe(kind);
   });
 
   it("is nothing when nothing was given", async () => {

@@ -1,7 +1,18 @@
 /** `needlework figure`: a picture of a scene, for a slide or a page. */
 
 import { extname } from "node:path";
-import { figureSvg, THEME_NAMES, THEMES, type ThemeName } from "../draw/index.ts";
+import {
+  type ChartField,
+  chartField,
+  choiceFor,
+  coverOver,
+  type FieldKind,
+  figureSvg,
+  newChoice,
+  THEME_NAMES,
+  THEMES,
+  type ThemeName,
+} from "../draw/index.ts";
 import { reasonsFor } from "../reason/index.ts";
 import { resolveScene, type Scene, VIEWS, type View } from "../scene/index.ts";
 import type { Call, Command } from "./command.ts";
@@ -14,6 +25,14 @@ import { writeWhole } from "./write-whole.ts";
 
 const FORMATS = ["svg", "png", "pdf"] as const;
 type Format = (typeof FORMATS)[number];
+
+/** A field by the word that asks for it. */
+const FIELDS: Readonly<Record<string, FieldKind>> = {
+  needle: "needle",
+  "to-from": "to-from",
+  reception: "reception",
+  "cross-fix": "fix",
+};
 
 const DEFAULT_VIEWS: readonly View[] = ["chart", "panel"];
 
@@ -31,6 +50,14 @@ export const FIGURE: Command = {
     views: { value: "LIST", help: `which of ${VIEWS.join(",")} (${DEFAULT_VIEWS.join(",")})` },
     size: { value: "SIZE", help: "16:9, 4:3 or WIDTHxHEIGHT in pixels (16:9, that is 1920x1080)" },
     theme: { value: THEME_NAMES.join("|"), help: "(light)" },
+    field: {
+      value: Object.keys(FIELDS).join("|"),
+      help: "colour the chart by what this says at every place",
+    },
+    receiver: {
+      value: "NAME",
+      help: "whose field and argument; of a cross-fix the first (the scene's first)",
+    },
     transparent: { help: "leave the ground around the sheets empty" },
     uncover: { help: "show what the scene covers" },
   },
@@ -50,9 +77,18 @@ export const FIGURE: Command = {
     };
     const { scene, files } = await readSceneOrThrow(path);
     const shown: Scene = call.has("uncover") ? { ...scene, covers: [] } : scene;
+    const receiver = receiverOf(call, shown);
+    const field = fieldOf(call, shown, look.views);
     const situation = resolveScene(shown);
     const { worldLandFor } = await import("./world-land.ts");
-    const picture = { ...look, situation, reasons: reasonsFor(situation), world: worldLandFor(shown) };
+    const picture = {
+      ...look,
+      situation,
+      reasons: reasonsFor(situation),
+      world: worldLandFor(shown),
+      receiver,
+      field,
+    };
     writeWhole(output, await PICTURES[format](picture), files);
     if (output !== STREAM) tell(`${output} written, ${look.widthPx} by ${look.heightPx} pixels`);
     return EXIT_DONE;
@@ -99,6 +135,33 @@ function viewsOf(call: Call): readonly View[] {
   const views = words.map((word) => known(word, "view", VIEWS));
   if (new Set(views).size < views.length) throw new CallFault(`--views ${text} names a view twice`);
   return views;
+}
+
+/** The receiver asked for; undefined when none is. */
+function receiverOf(call: Call, { receivers }: Scene): string | undefined {
+  const text = call.text("receiver");
+  return text === undefined
+    ? undefined
+    : known(
+        text,
+        "receiver",
+        receivers.map(({ name }) => name),
+      );
+}
+
+function fieldOf(call: Call, scene: Scene, views: readonly View[]): ChartField | null {
+  const word = oneOf(call, "field", Object.keys(FIELDS));
+  const kind = word === undefined ? undefined : FIELDS[word];
+  if (kind === undefined) return null;
+  if (!views.includes("chart"))
+    throw new CallFault(`--field ${word} colours the chart; add chart to --views`);
+  const choice = choiceFor(scene, newChoice(kind, receiverOf(call, scene) ?? scene.receivers[0]?.name ?? ""));
+  if (choice === null)
+    throw new CallFault(`--field ${word} takes two receivers, and this scene has ${scene.receivers.length}`);
+  const covered = coverOver(scene, choice);
+  if (covered !== null)
+    throw new CallFault(`--field ${word} would show what the scene covers (${covered}); add --uncover`);
+  return chartField(scene, choice);
 }
 
 /** The option's word, which must be one of the known ones; undefined when the option is not given. */

@@ -7,6 +7,7 @@ import type { LinkWorld, Scene, View } from "../scene/index.ts";
 import { VIEWS } from "../scene/index.ts";
 import { BenchScreen } from "./bench-screen.tsx";
 import type { ChartHold } from "./chart/chart-hold.ts";
+import { type FieldState, fieldShown } from "./field/field-state.ts";
 import { FaultNotice, noticeOf } from "./frame/fault-notice.tsx";
 import { later } from "./frame/later.tsx";
 import { useUndoKeys } from "./frame/undo-keys.ts";
@@ -23,6 +24,7 @@ import type { Bench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import type { FirstMinute } from "./state/first-minute.ts";
 import type { ThemeState } from "./state/theme-choice.ts";
+import type { ToolState } from "./tools/tool-state.ts";
 
 const laterHome = later<HomeProps>(async () => (await import("./home/home.tsx")).Home);
 
@@ -32,6 +34,8 @@ export interface AppProps {
   readonly player: Player;
   readonly hold: ChartHold;
   readonly layout: Layout;
+  readonly tools: ToolState;
+  readonly field: FieldState;
   readonly out: OutState;
   readonly screen: Screen;
   readonly world: LinkWorld;
@@ -110,6 +114,8 @@ export function App(props: AppProps): JSX.Element {
         theme={theme}
         views={viewsShown}
         chartView={() => hold.chosen.value}
+        trail={() => player.trail.value}
+        field={() => fieldShown(props.field, bench.scene.value)}
         isAway={() => screen.isHome.value}
         asked={shareAsked}
       />

@@ -1,7 +1,6 @@
 /** The drawing table with its four views, the head above it and the caution below. */
 
 import type { JSX } from "preact";
-import { useMemo } from "preact/hooks";
 import { TRAINING_CAUTION } from "../scene/index.ts";
 import type { AppProps } from "./app.tsx";
 import { ChartSheet } from "./chart/chart-sheet.tsx";
@@ -11,7 +10,6 @@ import { askingOf } from "./covers/asking.ts";
 import { CoverMenu } from "./covers/cover-menu.tsx";
 import { CoverPointer } from "./covers/cover-pointer.tsx";
 import { FieldKey, FieldTool } from "./field/field-on-bench.tsx";
-import { fieldState } from "./field/field-state.ts";
 import { Announcer } from "./frame/announcer.tsx";
 import { FirstMinuteSlip } from "./frame/first-minute-slip.tsx";
 import { Header } from "./frame/header.tsx";
@@ -30,7 +28,6 @@ import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
 import { SignalView } from "./signal/signal-view.tsx";
 import { ChartToolSheets } from "./tools/chart-tool-sheets.tsx";
 import { ToolRow } from "./tools/tool-row.tsx";
-import { createToolState } from "./tools/tool-state.ts";
 
 /** The card that asks comes with the first cover. */
 const askCard = later<AskCardProps>(async () => (await import("./covers/ask-card.tsx")).AskCard);
@@ -44,12 +41,11 @@ export interface BenchScreenProps extends AppProps {
 
 export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const { bench, player, hold, layout, screen, themeState, firstMinute, onShare, onHelp, children } = props;
+  const { tools: chartTools, field } = props;
   const theme = themeState.theme.value;
   const phone = layout.phone.value;
   const projecting = layout.preset.value === "project";
   const typeScale = layout.typeScale.value;
-  const chartTools = useMemo(createToolState, [bench]);
-  const field = useMemo(fieldState, [bench]);
   useLayoutKeys(layout);
   useMotion({ bench, player, sight: hold });
   const tools = (

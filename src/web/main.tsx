@@ -2,7 +2,9 @@
 
 import { render } from "preact";
 import { App } from "./app.tsx";
+import { bringCatalogue } from "./catalogue/bring-catalogue.ts";
 import { createChartHold } from "./chart/chart-hold.ts";
+import { createFieldState } from "./field/field-state.ts";
 import { servedScene } from "./files/served-scene.ts";
 import { noticeOf } from "./frame/fault-notice.tsx";
 import { createScreen } from "./home/screen.ts";
@@ -18,6 +20,7 @@ import { demoScene } from "./state/demo-scenes.ts";
 import { createFirstMinute } from "./state/first-minute.ts";
 import { createSingleKeys } from "./state/single-keys.ts";
 import { followTheme } from "./state/theme-choice.ts";
+import { createToolState } from "./tools/tool-state.ts";
 
 async function start(root: HTMLElement): Promise<void> {
   const singleKeys = createSingleKeys();
@@ -31,7 +34,13 @@ async function start(root: HTMLElement): Promise<void> {
     ? createBench(read, read.scene)
     : createBench({ name: demo.key, origin: "demo" }, demo.scene);
   const firstSource = read?.ok && "source" in read ? read.source : null;
-  const out = createOut(bench, { onOpened: screen.leaveHome, firstSource });
+  const layout = createLayout();
+  const tools = createToolState();
+  const out = createOut(bench, {
+    onOpened: screen.leaveHome,
+    onCatalogue: (files) => bringCatalogue(files, bench.scene.value.date, { screen, layout, tools }),
+    firstSource,
+  });
   out.notice.value = noticeOf(read);
   const hold = createChartHold(bench);
   const view = viewIn(read);
@@ -41,7 +50,9 @@ async function start(root: HTMLElement): Promise<void> {
       bench={bench}
       player={createPlayer(bench)}
       hold={hold}
-      layout={createLayout()}
+      layout={layout}
+      tools={tools}
+      field={createFieldState()}
       out={out}
       screen={screen}
       world={world}

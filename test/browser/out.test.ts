@@ -13,6 +13,7 @@ import { reasonsFor } from "../../src/reason/index.ts";
 import { resolveScene, type Scene, TRAINING_CAUTION, VIEWS } from "../../src/scene/index.ts";
 import { act } from "../../src/web/state/actions.ts";
 import { readPdf } from "../out-pdf-read.ts";
+import { tableText } from "../scene-files.ts";
 import {
   type BenchServer,
   LAPTOP,
@@ -164,6 +165,55 @@ const seen = (page: Page, png: Uint8Array, other?: Uint8Array): Promise<Seen> =>
   );
 
 describe("a picture", () => {
+  it("wears the field and the trail of the chart as it is zoomed, as SVG, PDF and in print; and the field stays on a reload", () =>
+    onBench(
+      async (page) => {
+        await page.getByRole("button", { name: /^Field/ }).click();
+        await page.getByRole("radio", { name: "TO and FROM" }).check();
+        await page.locator('.needle-field[data-ready="true"]').waitFor();
+        await page.keyboard.press("Escape");
+        await page.getByRole("button", { name: "Play", exact: true }).click();
+        await page.locator('.chart-ground [data-part="trail"]').waitFor({ state: "attached" });
+        await page.waitForTimeout(1500);
+        await page.getByRole("button", { name: "Pause", exact: true }).click();
+        await page.locator(".chart-ground").focus();
+        await page.keyboard.press("+");
+        const save = (kind: string) =>
+          downloaded(page, () => menu(page).getByRole("button", { name: kind, exact: true }).click());
+        await openMenu(page);
+        const svg = (await save("SVG")).bytes.toString("utf8");
+        expect(svg.includes('<g data-part="trail">')).toBe(true);
+        expect(/<image data-part="field" href="data:image\/png;base64,/.test(svg)).toBe(true);
+        const scaleOf = (text: string) => /data-scale-nm="([\d.]+)"/.exec(text)?.[1];
+        expect(scaleOf(svg)).toBe(scaleOf(await page.locator(".chart-ground").innerHTML()));
+        await expect.poll(() => said(page).textContent(), POLL).toContain("saved");
+        const pdf = (await save("PDF")).bytes;
+        expect(readPdf(pdf).pages).toBe(1);
+        expect(pdf.toString("latin1")).toMatch(/\/BM\s*\/Multiply/);
+        await page.keyboard.press("Escape");
+        await page.keyboard.press("Control+p");
+        await expect
+          .poll(() => page.evaluate(() => document.documentElement.dataset.printed), POLL)
+          .toBe("yes");
+        const sheet = page.locator(".print-sheet > svg");
+        expect(await sheet.locator('[data-part="trail"]').count()).toBe(1);
+        const blend = await sheet
+          .locator('image[data-part="field"]')
+          .evaluate((image) => getComputedStyle(image).mixBlendMode);
+        expect(blend).toBe("multiply");
+        await page.reload();
+        await page.locator('.needle-field[data-field="to-from"][data-ready="true"]').waitFor();
+      },
+      {
+        before: () => {
+          window.print = () => {
+            dispatchEvent(new Event("beforeprint"));
+            document.documentElement.dataset.printed = "yes";
+          };
+        },
+      },
+    ));
+
   it.each<["light" | "dark"]>([["light"], ["dark"]])(
     "as SVG is that of figure, letter for letter (%s)",
     (theme) =>
@@ -490,6 +540,30 @@ describe("a scene file", () => {
       await page.keyboard.press("Enter");
       await expect.poll(() => notice.count(), POLL).toBe(0);
     }),
+  );
+
+  it.each([
+    [
+      "table",
+      "navaids.csv",
+      tableText('1,QZA,"Alder",VOR-DME,113900,45.5,8.5,300,113900,86X,,,,2'),
+      "1 stations",
+    ],
+    ["station file", "mine.stations.yaml", STATIONS, "mine.stations.yaml"],
+  ])(
+    "that is a %s of stations opens the stations' sheet, from the bench and from Home",
+    (_, name, text, wanted) =>
+      onBench(async (page) => {
+        const told = page.locator("#tool-sheet [data-catalogue]");
+        await drop(page, [name, text]);
+        await expect.poll(() => told.textContent(), POLL).toContain(wanted);
+        await page.getByRole("button", { name: "Home", exact: true }).click();
+        await page.locator(".home").waitFor();
+        await drop(page, [name, text]);
+        await expect.poll(() => told.textContent(), POLL).toContain(wanted);
+        expect(await page.getByRole("alert").count()).toBe(0);
+        expect(await facesOn(page)).toEqual(facesOf(FIRST));
+      }),
   );
 
   it("is written back to its own place where the browser allows, but never over another program's changes", () =>

@@ -3,7 +3,7 @@
  * so that a drag redraws only what moves: ground, lines, stations, aircraft, furniture, from below to above.
  */
 
-import type { VNode } from "preact";
+import type { ComponentChild, VNode } from "preact";
 import type { Part } from "../../reason/index.ts";
 import type { Situation } from "../../scene/index.ts";
 import type { Lit } from "../lit.ts";
@@ -31,6 +31,10 @@ export interface ChartProps extends FrameProps {
   readonly receiver?: string;
   /** Outlines of the world's land, for a scene that has none of its own there. */
   readonly world?: WorldOutlines | null;
+  /** What lies between the ground and the lines, such as a needle field; then the lines' own hatch and wedge are left out. */
+  readonly overGround?: ComponentChild;
+  /** What lies under the stations and the aircraft, such as a trail. */
+  readonly underStations?: ComponentChild;
 }
 
 interface PartProps {
@@ -43,6 +47,7 @@ interface PartProps {
 /** The whole sheet as one SVG element, with its title and description. */
 export function Chart(props: ChartProps): VNode {
   const { situation, widthPx, heightPx, theme, idPrefix, lit, receiver, world } = props;
+  const { overGround = null, underStations = null } = props;
   const frame = chartFrame(props);
   return (
     <svg
@@ -56,7 +61,15 @@ export function Chart(props: ChartProps): VNode {
       <title id={`${idPrefix}-title`}>{chartTitle(situation)}</title>
       <desc id={`${idPrefix}-desc`}>{chartDescription(situation)}</desc>
       {seenOnChart(situation).chart ? (
-        <ChartParts frame={frame} situation={situation} lit={lit} receiver={receiver} world={world} />
+        <ChartParts
+          frame={frame}
+          situation={situation}
+          lit={lit}
+          receiver={receiver}
+          world={world}
+          overGround={overGround}
+          underStations={underStations}
+        />
       ) : (
         <>
           <rect width={px(widthPx)} height={px(heightPx)} rx={2} fill={theme.paper} />
@@ -81,8 +94,10 @@ function ChartParts(props: {
   readonly lit: Lit | null | undefined;
   readonly receiver: string | undefined;
   readonly world: WorldOutlines | null | undefined;
+  readonly overGround: ComponentChild;
+  readonly underStations: ComponentChild;
 }): VNode {
-  const { frame, situation, lit, receiver, world } = props;
+  const { frame, situation, lit, receiver, world, overGround, underStations } = props;
   const ground = layOutGround(frame, situation, receiver);
   const offsetShown = lit?.parts.includes("offset") ?? false;
   const lines = layOutLines(frame, situation, ground, { receiver, offsetShown });
@@ -90,7 +105,9 @@ function ChartParts(props: {
   return (
     <>
       <ChartGround {...shared} world={world} />
-      <ChartLines {...shared} lines={lines} />
+      {overGround}
+      <ChartLines {...shared} lines={lines} bare={overGround !== null} />
+      {underStations && <g clip-path={`url(#${frame.idPrefix}-window)`}>{underStations}</g>}
       <ChartStations {...shared} />
       <ChartAircraft {...shared} lines={lines} />
       <ChartFurniture {...shared} />
@@ -127,7 +144,16 @@ export function ChartGround(props: PartProps & { readonly world?: WorldOutlines 
 }
 
 /** The receivers' lines, without their words. */
-export function ChartLines({ frame, lines, lit }: PartProps & { readonly lines: LinesLayout }): VNode {
+export function ChartLines({
+  frame,
+  lines,
+  lit,
+  bare = false,
+}: PartProps & {
+  readonly lines: LinesLayout;
+  /** Leaves out the hatch of the TO side and the wedges of full scale: over a needle field they would be ink upon ink. */
+  readonly bare?: boolean;
+}): VNode {
   // The chosen receiver's lines lie over the others'.
   const receivers = [...lines.receivers].sort((a, b) => Number(a.chosen) - Number(b.chosen));
   return (
@@ -136,6 +162,7 @@ export function ChartLines({ frame, lines, lit }: PartProps & { readonly lines: 
         <ReceiverLineParts
           frame={frame}
           drawn={drawn}
+          bare={bare}
           lit={(part) => isLit(lit, part, drawn.reading.settings.name)}
         />
       ))}

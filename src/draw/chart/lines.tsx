@@ -18,10 +18,18 @@ interface LineProps {
   readonly lit: (part: Part) => boolean;
 }
 
-export function ReceiverLineParts({ frame, drawn, lit }: LineProps): VNode {
+export function ReceiverLineParts({
+  frame,
+  drawn,
+  lit,
+  bare,
+}: LineProps & {
+  /** Without the hatch and the wedges. */
+  readonly bare: boolean;
+}): VNode {
   return (
     <g data-receiver={drawn.reading.settings.name}>
-      {drawn.course && <CourseAreas frame={frame} drawn={drawn} lit={lit} />}
+      {!bare && drawn.course && <CourseAreas frame={frame} drawn={drawn} lit={lit} />}
       {drawn.course && <CourseLine frame={frame} drawn={drawn} lit={lit} />}
       {drawn.aircraft && <RadialLine frame={frame} drawn={drawn} lit={lit} />}
       {drawn.chosen && <ServiceVolume frame={frame} drawn={drawn} lit={lit} />}

@@ -1,6 +1,6 @@
 /** Which needle field the chart wears, if any. Plain data; what a scene no longer has or has covered is not shown. */
 
-import { GROUND_CHECK_ERROR_DEG } from "../../panel/index.ts";
+import { AIRBORNE_CHECK_ERROR_DEG, GROUND_CHECK_ERROR_DEG } from "../../panel/index.ts";
 import { type CoverPart, isCovered, type Scene } from "../../scene/index.ts";
 
 export const FIELD_KINDS = ["needle", "to-from", "reception", "fix"] as const;
@@ -16,6 +16,25 @@ export interface FieldShown {
   readonly other: string;
   /** What each bearing of a fix may be out by, degrees. */
   readonly allowedErrorDeg: number;
+}
+
+/** A choice as text, for what is kept. */
+export const fieldText = (choice: FieldChoice): string => JSON.stringify(choice);
+
+/** The choice out of such a text; null where it is none, or spoilt. */
+export function fieldFrom(text: string): FieldChoice {
+  let stored: unknown;
+  try {
+    stored = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  if (typeof stored !== "object" || stored === null) return null;
+  const { kind, receiver, other, allowedErrorDeg }: Partial<Record<keyof FieldShown, unknown>> = stored;
+  const known = FIELD_KINDS.find((each) => each === kind);
+  if (known === undefined || typeof receiver !== "string" || typeof other !== "string") return null;
+  const allowed = [GROUND_CHECK_ERROR_DEG, AIRBORNE_CHECK_ERROR_DEG].find((each) => each === allowedErrorDeg);
+  return { kind: known, receiver, other, allowedErrorDeg: allowed ?? GROUND_CHECK_ERROR_DEG };
 }
 
 /** A choice that the scene can show: names it does not have give way to the ones it has; a fix wants two receivers. */

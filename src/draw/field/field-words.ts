@@ -30,6 +30,21 @@ export const FIX_WORDS: readonly string[] = [
   `${FIX_BANDS_NM.at(-1)} NM or more`,
 ];
 
+/** What a figure says under its views: the heading, and what the inks mean. */
+export function fieldCaption(choice: FieldShown, altitudeFt: number): string {
+  const title = fieldTitle(choice, altitudeFt);
+  switch (choice.kind) {
+    case "needle":
+      return `${title}: deeper where it stands farther out, in the radial’s ink to the left and the course’s to the right; TO hatched; blank is OFF or centred.`;
+    case "to-from":
+      return `${title}: TO hatched in the radial’s ink, FROM plain in the course’s, blank is OFF.`;
+    case "reception":
+      return `${title}: plain inside the published volume or where none is known, lined beyond it, dotted where weak, blank where nothing is received.`;
+    case "fix":
+      return `${title} ${FIX_WORDS.join(", ")}, from the deepest ink to the dots; blank is no fix.`;
+  }
+}
+
 /** The heading of the legend: what is shown, of whom and how high. */
 export function fieldTitle(
   { kind, receiver, other, allowedErrorDeg }: FieldShown,

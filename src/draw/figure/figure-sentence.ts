@@ -11,12 +11,29 @@ import { waveReading, wavesSentence } from "./wave-reading.ts";
 export function figureSentence(
   situation: Situation,
   reasons: readonly Reason[],
-  { views, receiver }: { readonly views: readonly View[]; readonly receiver?: string | undefined },
+  {
+    views,
+    receiver,
+    field,
+  }: {
+    readonly views: readonly View[];
+    readonly receiver?: string | undefined;
+    readonly field?: { readonly words: string } | null | undefined;
+  },
 ): string {
   const { ask } = situation.scene;
   const sentences = views.map((view) => viewSentence(view, situation, reasons, receiver));
-  return [...(ask === "" ? [] : [ask]), ...sentences, TRAINING_CAUTION].join(" ");
+  return [
+    ...(ask === "" ? [] : [ask]),
+    ...sentences,
+    ...(showsField(situation, views) && field ? [field.words] : []),
+    TRAINING_CAUTION,
+  ].join(" ");
 }
+
+/** Whether a field would be on the figure at all. */
+export const showsField = ({ scene }: Situation, views: readonly View[]): boolean =>
+  views.includes("chart") && !scene.covers.includes("chart");
 
 function viewSentence(
   view: View,

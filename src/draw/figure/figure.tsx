@@ -5,11 +5,13 @@
 
 import type { Reason } from "../../reason/index.ts";
 import type { Situation, View } from "../../scene/index.ts";
-import { Chart, type ChartView, fitView, type WorldOutlines } from "../chart/index.ts";
+import { Chart, type ChartView, chartProjection, fitView, type WorldOutlines } from "../chart/index.ts";
 import { Panel } from "../faces/index.ts";
+import { type ChartField, FieldImage } from "../field/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
+import { Trail, type TrailPoint } from "../plots/index.ts";
 import { Reasons } from "../reasons/index.ts";
 import type { Theme } from "../theme.ts";
 import type { PlacedView } from "./arrange-views.ts";
@@ -37,6 +39,10 @@ export interface FigureProps {
   readonly receiver?: string | undefined;
   /** The part of the world that the chart shows; when absent, a view that fits the scene. */
   readonly chartView?: ChartView | undefined;
+  /** Where the aircraft has flown. */
+  readonly trail?: readonly TrailPoint[] | undefined;
+  /** The needle field that the chart wears. */
+  readonly field?: ChartField | null | undefined;
   /** Outlines of the world's land, for a scene that has none of its own there. */
   readonly world?: WorldOutlines | null | undefined;
   /** 1 for 14 px text; chosen by the figure's size when not given. */
@@ -145,16 +151,33 @@ function OneView(props: OneViewProps) {
       />
     );
   switch (view) {
-    case "chart":
+    case "chart": {
+      const view = chartView ?? fitView(situation, box.widthPx, box.heightPx, scale);
+      const { trail = [], field = null } = props;
       return (
         <Chart
           situation={situation}
-          view={chartView ?? fitView(situation, box.widthPx, box.heightPx, scale)}
+          view={view}
+          overGround={
+            field === null ? null : <FieldImage field={field} paper={{ view, ...size }} theme={theme} />
+          }
+          underStations={
+            trail.length < 2 ? null : (
+              <Trail
+                points={trail}
+                projection={chartProjection(view, size.widthPx, size.heightPx)}
+                theme={theme}
+                covers={covers}
+                typeScale={scale}
+              />
+            )
+          }
           world={world ?? null}
           {...common}
           {...(receiver === undefined ? {} : { receiver })}
         />
       );
+    }
     case "panel":
       return <Panel situation={situation} {...common} />;
     case "signal":

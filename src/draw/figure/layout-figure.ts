@@ -5,10 +5,11 @@ import { type Situation, TRAINING_CAUTION, type View } from "../../scene/index.t
 import { LINE_HEIGHT, shortenText, textWidthPx, wrapText } from "../plain/text-width.ts";
 import { spokenSteps } from "../reasons/index.ts";
 import { arrangeViews, type Box, type PlacedView } from "./arrange-views.ts";
+import { showsField } from "./figure-sentence.ts";
 import { legibilityOf } from "./legibility.ts";
 
 export interface FigureLine {
-  readonly role: "title" | "place" | "ask" | "caution";
+  readonly role: "title" | "place" | "ask" | "field" | "caution";
   readonly text: string;
   readonly x: number;
   /** Baseline. */
@@ -33,6 +34,7 @@ export interface FigureRequest {
   readonly heightPx: number;
   readonly typeScale?: number | undefined;
   readonly receiver?: string | undefined;
+  readonly field?: { readonly words: string } | null | undefined;
 }
 
 /** A page this large is read at arm's length at scale 1; 1920 by 1080 is 24 px and more, for the back row. */
@@ -84,9 +86,17 @@ export function layoutFigure(request: FigureRequest): FigureLayout {
     words.push({ role: "caution", text, x: marginPx, y, sizePx: cautionPx, anchor: "start" });
   });
 
+  const fieldWords = showsField(situation, request.views) ? (request.field?.words ?? "") : "";
+  const fieldLines = fieldWords === "" ? [] : wrapText(fieldWords, insidePx, cautionPx, "words");
+  const fieldHeightPx = fieldLines.length * cautionPx * LINE_HEIGHT;
+  fieldLines.forEach((text, index) => {
+    const y = cautionTop - fieldHeightPx + index * cautionPx * LINE_HEIGHT;
+    words.push({ role: "field", text, x: marginPx, y, sizePx: cautionPx, anchor: "start" });
+  });
+
   const top =
     titleY + askLines.length * askPx * LINE_HEIGHT + (askLines.length > 0 ? 3 : 0) * scale + 11 * scale;
-  const bottom = cautionTop - cautionPx - 8 * scale;
+  const bottom = cautionTop - fieldHeightPx - cautionPx - 8 * scale;
   const box = { x: marginPx, y: top, widthPx: insidePx, heightPx: Math.max(1, bottom - top) };
   return { scale, words, ...arrange(request, box, { gapPx, scale }) };
 }

@@ -1,9 +1,17 @@
 /** The state of the needle field on one chart: what is chosen, and what the last full plate turned out to hold. */
 
 import { type Signal, signal } from "@preact/signals";
-import { choiceFor, coverOver, type FieldChoice, type FieldShown } from "../../draw/index.ts";
+import {
+  choiceFor,
+  coverOver,
+  type FieldChoice,
+  type FieldShown,
+  fieldFrom,
+  fieldText,
+} from "../../draw/index.ts";
 import type { FieldReception } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
+import { remembered } from "../state/preferences.ts";
 
 export type FieldParts = typeof import("./field-parts.ts");
 
@@ -14,11 +22,13 @@ export interface FieldState {
   readonly parts: Signal<FieldParts | null>;
 }
 
-export const fieldState = (): FieldState => ({
-  choice: signal(null),
-  receptions: signal([]),
-  parts: signal(null),
-});
+/** One for the life of the page. The choice is remembered in this browser; what shows it is fetched at once where there is one. */
+export function createFieldState(): FieldState {
+  const choice = remembered<FieldChoice>("field", null, fieldFrom, fieldText);
+  const state: FieldState = { choice, receptions: signal([]), parts: signal(null) };
+  if (choice.value !== null) loadFieldParts(state);
+  return state;
+}
 
 /** Fetches what shows a field. Where it cannot be had, the next press of the button tries again. */
 export function loadFieldParts(state: FieldState): void {

@@ -51,7 +51,7 @@ export function DropPlace({ onDropped }: DropPlaceProps): JSX.Element | null {
   }, [onDropped]);
   return held ? (
     <div class="drop-place" aria-hidden="true">
-      <p>Drop a scene file here, with the station and land files it names</p>
+      <p>Drop a scene file here, with the station and land files it names; or a catalogue of stations</p>
     </div>
   ) : null;
 }

@@ -21,8 +21,8 @@ const today = (): string => new Date().toISOString().slice(0, 10);
 
 const options = () => ({ atHand: DEMO_FILES, today: today() });
 
-/** The scene among files a person gave; null when nothing was given. Never throws. */
-export const readFiles = (given: readonly GivenFile[]): Promise<GivenRead | null> =>
+/** The scene among files a person gave, or that they are a catalogue; null when nothing was given. Never throws. */
+export const readFiles = (given: readonly GivenFile[]): Promise<GivenRead | "catalogue" | null> =>
   readGiven(given, options());
 
 /** A scene that lies on this machine's disk, with all the files that it names. Never throws. */

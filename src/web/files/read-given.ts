@@ -1,6 +1,6 @@
 /** The scene among the files a person gave, read with the others beside it and the demo's behind them. */
 
-import { faultLine, readScene, type Scene } from "../../scene/index.ts";
+import { faultLine, isTablePath, readScene, type Scene } from "../../scene/index.ts";
 import { type GivenFile, textsOf } from "./given-files.ts";
 import { baseName, openOver } from "./open-over.ts";
 import type { SceneSource } from "./scene-source.ts";
@@ -26,13 +26,18 @@ export interface ReadGivenOptions {
   readonly today: string;
 }
 
-/** Reads what was given. Null when nothing was. Never throws. */
+/**
+ * Reads what was given. Null when nothing was; "catalogue" when there is no scene among it but a table of stations or a station file,
+ * which are looked stations up in. Never throws.
+ */
 export async function readGiven(
   given: readonly GivenFile[],
   options: ReadGivenOptions,
-): Promise<GivenRead | null> {
+): Promise<GivenRead | "catalogue" | null> {
   const { texts, refused } = await textsOf(given);
   const scenes = [...texts.keys()].filter((path) => isScene(texts.get(path) ?? ""));
+  if (scenes.length === 0 && given.some((file) => isCatalogue(file.path, texts.get(file.path) ?? "")))
+    return "catalogue";
   const path = scenes[0] ?? [...texts.keys()].find((candidate) => /\.ya?ml$/i.test(candidate));
   if (path === undefined || (scenes.length === 0 && refused.length > 0)) {
     const first = refused[0];
@@ -59,6 +64,10 @@ export async function readGiven(
 
 /** Whether a text says that it is a scene. */
 const isScene = (text: string): boolean => /^\s*(\{\s*)?["']?scene["']?\s*:/m.test(text);
+
+/** Whether a file is a table of stations, or says that it is a station file: a scene's own `stations` is no number. */
+const isCatalogue = (path: string, text: string): boolean =>
+  isTablePath(path) || /^\s*(\{\s*)?["']?stations["']?\s*:\s*\d+\s*(#|,|$)/m.test(text);
 
 export interface SceneText {
   readonly path: string;

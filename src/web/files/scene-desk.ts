@@ -19,6 +19,8 @@ export interface SceneDeskParts {
   /** Shows what is wrong with a file; null takes an older such notice away. */
   readonly showFault: (notice: Notice | null) => void;
   readonly said: Said;
+  /** Takes files that are no scene but a catalogue of stations. */
+  readonly onCatalogue: (files: readonly File[]) => Promise<void>;
   /** Called when a scene was opened, so that whatever lies over the bench goes. */
   readonly onOpened?: () => void;
   /** Called with the entry's id when recent work was opened, after `onOpened`. */
@@ -28,7 +30,7 @@ export interface SceneDeskParts {
 export interface SceneDesk {
   /** Lets a person pick files and opens the scene among them. */
   readonly pick: () => Promise<void>;
-  /** Opens the scene among files that were given; the present scene stays when that fails. */
+  /** Opens the scene among files that were given, or the catalogue of stations that they are; the present scene stays when that fails. */
   readonly take: (given: readonly GivenFile[]) => Promise<void>;
   /** Opens recent work; resolves to whether it could be opened. */
   readonly resume: (entry: RecentEntry) => Promise<boolean>;
@@ -70,7 +72,10 @@ export function createSceneDesk(parts: SceneDeskParts): SceneDesk {
     tried(async () => {
       const { readFiles } = await fileWork();
       const read = await readFiles(given);
-      if (read !== null) put(read);
+      if (read === "catalogue") {
+        showFault(null);
+        await parts.onCatalogue(given.map(({ file }) => file));
+      } else if (read !== null) put(read);
     }, undefined);
   const save = async () => {
     const opened = bench.opened.value;

@@ -1,6 +1,6 @@
 /** The bench's figure as SVG, by the very component of the command line's `figure`. Loaded when a picture is asked for. */
 
-import { figureSvg, type Theme } from "../../draw/index.ts";
+import { chartField, figureSvg, type Theme } from "../../draw/index.ts";
 import { reasonsFor } from "../../reason/index.ts";
 import { worldLandIn } from "../catalogue/world-outlines.ts";
 import { embeddedFontCss } from "./figure-fonts.ts";
@@ -25,7 +25,7 @@ export async function figureOf(
 
 /** The same at once, in the page's own fonts. `idPrefix` keeps its ids apart from the page's. */
 export function figureText(shown: Shown, look: FigureLook, idPrefix: string, fontCss?: string): string {
-  const { situation, views, theme, receiver, chartView } = shown;
+  const { situation, views, theme, receiver, chartView, trail, field } = shown;
   return figureSvg({
     situation,
     reasons: reasonsFor(situation),
@@ -38,9 +38,14 @@ export function figureText(shown: Shown, look: FigureLook, idPrefix: string, fon
     fontCss,
     receiver,
     chartView: chartView ?? undefined,
+    trail,
+    field: field === null ? null : chartField(situation.scene, field),
     world: worldLandIn(situation.scene, chartView),
   });
 }
+
+/** The figure for the page's own parser, whose rules against styles inside a text it would break; `data-blend` still says it. */
+export const withoutBlendStyle = (svg: string): string => svg.replace(/ style="mix-blend-mode:\w+"/, "");
 
 /** For ink on white paper: light, with nothing printed where there is nothing. */
 export const onPaper = (light: Theme): Theme => ({ ...light, desk: null, paper: "#ffffff" });

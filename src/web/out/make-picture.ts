@@ -18,14 +18,14 @@ export type PictureKind = (typeof PICTURE_KINDS)[number];
 
 /** Rejects with an Error when the browser cannot make it. */
 export async function makePicture(kind: PictureKind, shown: Shown, look: PictureLook): Promise<MadePicture> {
-  const { figureOf } = await import("./figure-picture.ts");
+  const { figureOf, withoutBlendStyle } = await import("./figure-picture.ts");
   if (kind === "pdf") {
     const [{ pdfFromSvg }, { pageFontFiles }] = await Promise.all([
       import("./pdf/pdf-from-svg.ts"),
       import("./figure-fonts.ts"),
     ]);
     const svg = await figureOf(shown, look, { fonts: false });
-    const { blob, missing } = await pdfFromSvg(svg, await pageFontFiles());
+    const { blob, missing } = await pdfFromSvg(withoutBlendStyle(svg), await pageFontFiles());
     return { blob, note: missing.length === 0 ? null : missingNote(missing) };
   }
   const svg = await figureOf(shown, look, { fonts: true });

@@ -22,6 +22,8 @@ export interface OutState {
 }
 
 export interface OutSettings {
+  /** Called with files that are a catalogue of stations. */
+  readonly onCatalogue: (files: readonly File[]) => Promise<void>;
   /** Called when a scene was opened from a file or from recent work. */
   readonly onOpened?: () => void;
   /** The text of the scene that the bench begins with; null where it came from none. */
@@ -29,7 +31,10 @@ export interface OutSettings {
 }
 
 /** One for the life of the page. */
-export function createOut(bench: Bench, { onOpened, firstSource = null }: OutSettings = {}): OutState {
+export function createOut(
+  bench: Bench,
+  { onCatalogue, onOpened, firstSource = null }: OutSettings,
+): OutState {
   const sources = createSources();
   if (firstSource !== null) sources.keep(bench.opened.value.asOpened, firstSource);
   const recent = createRecent();
@@ -45,6 +50,7 @@ export function createOut(bench: Bench, { onOpened, firstSource = null }: OutSet
     showFault: (next) => {
       notice.value = next;
     },
+    onCatalogue,
     onOpened: () => onOpened?.(),
     onResumed: followed.goesOnAs,
   });

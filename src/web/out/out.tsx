@@ -1,7 +1,7 @@
 /** The ways out of the bench and into it, over the whole page: the menu, dropped files, the keys, the line that tells. */
 
 import type { JSX } from "preact";
-import type { ChartView, Theme } from "../../draw/index.ts";
+import type { ChartView, FieldShown, Theme, TrailPoint } from "../../draw/index.ts";
 import type { View } from "../../scene/index.ts";
 import { DropPlace } from "../files/drop-place.tsx";
 import { useFileKeys } from "../files/file-keys.ts";
@@ -23,13 +23,27 @@ export interface OutProps {
   readonly views: () => readonly View[];
   /** The piece of the chart that a hand chose; null while it fits the scene by itself. */
   readonly chartView: () => ChartView | null;
+  /** Where the aircraft has flown. */
+  readonly trail: () => readonly TrailPoint[];
+  /** The needle field that the chart wears. */
+  readonly field: () => FieldShown | null;
   /** Whether something else than the bench fills the page: then there is nothing to save or to print. */
   readonly isAway: () => boolean;
   /** How often the menu was asked for; each time it opens. */
   readonly asked: number;
 }
 
-export function Out({ bench, out, theme, views, chartView, isAway, asked }: OutProps): JSX.Element {
+export function Out({
+  bench,
+  out,
+  theme,
+  views,
+  chartView,
+  trail,
+  field,
+  isAway,
+  asked,
+}: OutProps): JSX.Element {
   const { desk, said } = out;
   const shown = (): Shown => ({
     situation: bench.situation.value,
@@ -37,6 +51,8 @@ export function Out({ bench, out, theme, views, chartView, isAway, asked }: OutP
     theme,
     receiver: bench.attended.value,
     chartView: chartView(),
+    trail: trail(),
+    field: field(),
   });
   const print = usePrint(() => (isAway() ? null : shown()));
   useFileKeys({

@@ -1,7 +1,7 @@
 /** One landscape page with the figure, its title, question and caution, in ink on white, whatever the screen's theme. */
 
 import { THEMES } from "../../draw/index.ts";
-import { figureText, onPaper } from "./figure-picture.ts";
+import { figureText, onPaper, withoutBlendStyle } from "./figure-picture.ts";
 import type { Shown } from "./shown.ts";
 
 /** The inside of a landscape A4 page with margins of 8 mm, CSS pixels. A letter page takes it a little smaller. */
@@ -12,7 +12,7 @@ const CLASS = "print-sheet";
 export function layPrintSheet(shown: Shown): void {
   takePrintSheetAway();
   const text = figureText({ ...shown, theme: onPaper(THEMES.light) }, PAGE_PX, "print");
-  const picture = new DOMParser().parseFromString(text, "image/svg+xml").documentElement;
+  const picture = new DOMParser().parseFromString(withoutBlendStyle(text), "image/svg+xml").documentElement;
   const sheet = document.createElement("div");
   sheet.className = CLASS;
   sheet.append(document.importNode(picture, true));

@@ -1,6 +1,7 @@
 /** Shapes and groups of a picture on a PDF page, line for line. What a page cannot show as the picture has it is an error. */
 
 import type { PageFonts } from "./pdf-fonts.ts";
+import { drawImage } from "./svg-image.ts";
 import { numberIn, numbers, type SvgStyle, styleOf } from "./svg-style.ts";
 import { drawText } from "./svg-text.ts";
 import { type Stripe, stripesOf } from "./tile-stripes.ts";
@@ -30,6 +31,9 @@ export function drawElement(page: Page, element: Element, inherited: SvgStyle): 
       break;
     case "g":
       drawChildren(page, element, style);
+      break;
+    case "image":
+      drawImage(doc, element);
       break;
     case "text":
       drawText(doc, page.fonts, element, style);

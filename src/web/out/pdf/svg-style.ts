@@ -94,9 +94,9 @@ const CHANGES: Readonly<Record<string, Change>> = {
   "paint-order": (text) => ({ strokeFirst: word(text, ["normal", "stroke"]) === "stroke" }),
 };
 
-/** Where things are, read by whoever draws the element; and what has no look. */
+/** Where things are, read by whoever draws the element; what an image is; and what has no look. */
 const READ_ELSEWHERE =
-  /^(x|y|x1|y1|x2|y2|cx|cy|r|rx|ry|dx|d|points|width|height|viewBox|transform|clip-path|id|class|role|xmlns|patternUnits|patternTransform|data-.*|aria-.*)$/;
+  /^(x|y|x1|y1|x2|y2|cx|cy|r|rx|ry|dx|d|points|width|height|viewBox|transform|clip-path|id|class|role|xmlns|href|preserveAspectRatio|patternUnits|patternTransform|data-.*|aria-.*)$/;
 
 /** The element's style under its parent's. Throws RangeError on an attribute or a value that a page would not show. */
 export function styleOf(element: Element, inherited: SvgStyle): SvgStyle {
