@@ -1,3 +1,5 @@
+export { leastRadialDeviationDeg } from "./bearing-noise.ts";
+export { carrierToNoiseDbHz, TYPICAL_NOISE_DB } from "./carrier-to-noise.ts";
 export {
   type ChannelVerdict,
   explainFrequency,
@@ -12,6 +14,15 @@ export {
   VOR_CHANNELS_MHZ,
 } from "./channel-plan.ts";
 export {
+  type Composite,
+  composite,
+  type Echo,
+  LEAST_SAMPLE_RATE_HZ,
+  type PropellerModulation,
+  type SampleOptions,
+  type VorSignal,
+} from "./composite.ts";
+export {
   abeamToleranceNm,
   coneRadiusNm,
   elevationAngleDeg,
@@ -20,6 +31,12 @@ export {
   VOR_CONE_HALF_ANGLE_DEG,
 } from "./cone.ts";
 export type { BrokenRow } from "./csv-rows.ts";
+export {
+  type DemodulatorOptions,
+  type SignalMeasurement,
+  type VorDemodulator,
+  vorDemodulator,
+} from "./demodulate.ts";
 export { DME_MAX_RANGE_NM, dmeAccuracyFaaNm, dmeToleranceIcaoNm } from "./dme-accuracy.ts";
 export {
   type DmeChannel,
@@ -55,6 +72,7 @@ export {
   usableParts,
   VOR_IDENT_HZ,
 } from "./ident.ts";
+export type { IdentListener, Loudness } from "./ident-listener.ts";
 export {
   callSamples,
   IDENT_AMPLITUDE,
@@ -73,6 +91,7 @@ export {
   radioHorizonNm,
 } from "./line-of-sight.ts";
 export {
+  decodeMorse,
   dotMs,
   isMorseText,
   type MorseStroke,
@@ -83,6 +102,8 @@ export {
   WORD_GAP_UNITS,
 } from "./morse.ts";
 export { radialToward, VOT_RADIAL } from "./radial.ts";
+export { type KeyingRead, readKeying } from "./read-keying.ts";
+export { type Bend, bendDeg, pathPhaseRad, wavelengthM } from "./reflection.ts";
 export {
   isServiceClass,
   type ServiceClass,
@@ -90,6 +111,7 @@ export {
   serviceRadiusNm,
   serviceVolume,
 } from "./service-volume.ts";
+export { type FlagCause, flagCause, LEAST_CARRIER_TO_NOISE_DB_HZ, LEAST_DEPTH } from "./signal-monitor.ts";
 export {
   flightPlanPoint,
   placeOfPoint,
@@ -128,6 +150,18 @@ export {
   terrainBetween,
   terrainToward,
 } from "./terrain.ts";
+export {
+  DEVIATION_RATIO,
+  frequencyDeviationHz,
+  type IdentModulation,
+  MODULATION_DEPTH,
+  SIGNAL_KINDS,
+  type SignalKind,
+  STANDARD_MODULATION,
+  SUBCARRIER_HZ,
+  TONE_HZ,
+  type VorModulation,
+} from "./vor-modulation.ts";
 export { wavBytes } from "./wav.ts";
 export {
   type NotTheTable,

@@ -69,6 +69,16 @@ export function morseCode(text: string): string {
   return codes.join(" ");
 }
 
+const LETTERS: ReadonlyMap<string, string> = new Map(
+  Object.entries(CODES).map(([letter, code]) => [code, letter]),
+);
+
+/** The word that was keyed, from its code with plain dots and hyphens, letters apart by one space; null where some sign is no letter. */
+export function decodeMorse(code: string): string | null {
+  const letters = code.split(" ").map((sign) => LETTERS.get(sign) ?? null);
+  return letters.includes(null) ? null : letters.join("");
+}
+
 /** The same, as printed on a chart: raised dots and minus signs, `−−· ··−· ···`. */
 export const printedMorse = (text: string): string =>
   morseCode(text).replaceAll(".", "·").replaceAll("-", "−");

@@ -1,0 +1,172 @@
+/**
+ * What a VOR radiates toward a radial, as samples: the complex envelope of the carrier, or the audio an AM detector makes of it.
+ *
+ *   conventional   e = 1 + m cos(wt - A) + n cos(W t + b sin wt)          the turning pattern is the AM, the reference the FM
+ *   Doppler        e = 1 + m cos(wt)     + n cos(W t + b sin(wt + A))     the AM is the reference, the FM carries the radial
+ *
+ * with w = 2 pi 30/s, W = 2 pi 9960/s, b = 16, m = n = 0.3, plus the keyed ident. Either way FM phase less AM phase is the radial A.
+ * Source: ICAO Annex 10 Vol I, 3.3.1 to 3.3.6. An echo is the same station heard by way of a reflector: with the reflector's own
+ * azimuth, later by its path, and with the phase that the carrier has by then. Noise is white over the sampled band.
+ */
+
+import type { StationDeg } from "../earth/index.ts";
+import { gaussianPairs } from "./gaussian-noise.ts";
+import { identKey } from "./ident-key.ts";
+import { LIGHT_M_PER_S, pathPhaseRad } from "./reflection.ts";
+import type { VorModulation } from "./vor-modulation.ts";
+
+const RAD = Math.PI / 180;
+const TURN = 2 * Math.PI;
+
+/** A second way from the station to the aircraft. */
+export interface Echo {
+  /** Of the reflector, from the station's north. */
+  readonly azimuth: StationDeg;
+  /** How much longer than the straight way, metres. */
+  readonly extraPathM: number;
+  /** Strength beside the direct signal, 0 to 1. */
+  readonly amplitude: number;
+}
+
+/** Blades chopping the signal: an amplitude modulation at the rate at which they pass. */
+export interface PropellerModulation {
+  /** Blades passing, a second: turns a minute times blades over 60. */
+  readonly bladePassHz: number;
+  /** 0 to 1. */
+  readonly depth: number;
+}
+
+/** What arrives at the antenna. */
+export interface VorSignal {
+  readonly modulation: VorModulation;
+  readonly radial: StationDeg;
+  /** The carrier, MHz: echoes turn with its wavelength. */
+  readonly frequencyMhz: number;
+  readonly echoes: readonly Echo[];
+  readonly propeller: PropellerModulation | null;
+  /** Carrier power over noise density, dB-Hz; null for no noise. */
+  readonly carrierToNoiseDbHz: number | null;
+  /** Which noise; the same seed gives the same. */
+  readonly seed: number;
+}
+
+export interface SampleOptions {
+  readonly sampleRateHz: number;
+  /** Where the carrier stands beside the middle of the band, hertz. Default 0. */
+  readonly carrierOffsetHz?: number;
+  /** The station's clock at the first sample, seconds. Default 0: the beam passes station north. */
+  readonly startS?: number;
+}
+
+/** Makes a signal block by block; every call goes on where the last one ended. */
+export interface Composite {
+  /** Fills both with the complex envelope, carrier amplitude 1. They must be equally long. */
+  baseband(inPhase: Float64Array, quadrature: Float64Array): void;
+  /** Fills with the AM detector's output: the envelope's size, direct part included, carrier amplitude 1. */
+  audio(samples: Float64Array): void;
+}
+
+/** The least rate that holds the sub-carrier with its swing: the 9960 Hz part reaches to about 10.7 kHz. */
+export const LEAST_SAMPLE_RATE_HZ = 24_000;
+
+/** The samples of a signal. Throws RangeError on a rate below 24 kHz. */
+export function composite(signal: VorSignal, options: SampleOptions): Composite {
+  const { sampleRateHz, carrierOffsetHz = 0, startS = 0 } = options;
+  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ))
+    throw new RangeError(
+      `a VOR's composite needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
+    );
+  const { modulation, propeller } = signal;
+  const { toneDepth, subcarrierDepth, deviationRatio, identDepth } = modulation;
+  const toneRad = TURN * modulation.toneHz;
+  const subcarrierRad = TURN * modulation.subcarrierHz;
+  const identRad = TURN * modulation.identHz;
+  const bladeRad = TURN * (propeller?.bladePassHz ?? 0);
+  const bladeDepth = propeller?.depth ?? 0;
+  const offsetRad = TURN * carrierOffsetHz;
+  const key = identKey(modulation.ident);
+  const ways = waysOf(signal);
+  const noise = signal.carrierToNoiseDbHz === null ? null : gaussianPairs(signal.seed);
+  // Carrier power 1; the noise of a complex sample has power N0 times the rate, half of it in each part.
+  const noiseEach = Math.sqrt(sampleRateHz / 10 ** ((signal.carrierToNoiseDbHz ?? 0) / 10) / 2);
+  let index = 0;
+
+  let inPhaseNow = 0;
+  let quadratureNow = 0;
+  const step = (): void => {
+    const atS = startS + index / sampleRateHz;
+    index++;
+    const down = key(atS);
+    const ident = down === 0 ? 0 : identDepth * down * Math.sin(identRad * atS);
+    let inPhase = 0;
+    let quadrature = 0;
+    for (const way of ways) {
+      const leftS = atS - way.delayS;
+      const tone = Math.cos(toneRad * leftS - way.amPhase);
+      const swing = deviationRatio * Math.sin(toneRad * leftS + way.fmPhase);
+      const envelope =
+        1 + toneDepth * tone + subcarrierDepth * Math.cos(subcarrierRad * leftS + swing) + ident;
+      inPhase += way.inPhase * envelope;
+      quadrature += way.quadrature * envelope;
+    }
+    const blades = 1 + bladeDepth * Math.cos(bladeRad * atS);
+    inPhase *= blades;
+    quadrature *= blades;
+    if (carrierOffsetHz !== 0) {
+      const cos = Math.cos(offsetRad * atS);
+      const sin = Math.sin(offsetRad * atS);
+      const turned = inPhase * cos - quadrature * sin;
+      quadrature = inPhase * sin + quadrature * cos;
+      inPhase = turned;
+    }
+    if (noise !== null) {
+      noise.next();
+      inPhase += noiseEach * noise.first;
+      quadrature += noiseEach * noise.second;
+    }
+    inPhaseNow = inPhase;
+    quadratureNow = quadrature;
+  };
+  return {
+    baseband(inPhase, quadrature) {
+      for (let at = 0; at < inPhase.length; at++) {
+        step();
+        inPhase[at] = inPhaseNow;
+        quadrature[at] = quadratureNow;
+      }
+    },
+    audio(samples) {
+      for (let at = 0; at < samples.length; at++) {
+        step();
+        samples[at] = Math.sqrt(inPhaseNow * inPhaseNow + quadratureNow * quadratureNow);
+      }
+    },
+  };
+}
+
+interface Way {
+  readonly delayS: number;
+  readonly amPhase: number;
+  readonly fmPhase: number;
+  readonly inPhase: number;
+  readonly quadrature: number;
+}
+
+/** The direct way, then the echoes. */
+function waysOf(signal: VorSignal): Way[] {
+  const conventional = signal.modulation.kind === "conventional";
+  const way = (azimuth: number, extraPathM: number, amplitude: number): Way => {
+    const carrier = pathPhaseRad(extraPathM, signal.frequencyMhz);
+    return {
+      delayS: extraPathM / LIGHT_M_PER_S,
+      amPhase: conventional ? azimuth * RAD : 0,
+      fmPhase: conventional ? 0 : azimuth * RAD,
+      inPhase: amplitude * Math.cos(carrier),
+      quadrature: amplitude * Math.sin(carrier),
+    };
+  };
+  return [
+    way(signal.radial, 0, 1),
+    ...signal.echoes.map(({ azimuth, extraPathM, amplitude }) => way(azimuth, extraPathM, amplitude)),
+  ];
+}

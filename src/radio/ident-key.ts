@@ -1,0 +1,55 @@
+/** The key of a station's ident over time: how far it is down, 0 to 1, at any moment since the station's clock began. */
+
+import {
+  IDENT_WORDS_PER_MINUTE,
+  identCalls,
+  identPeriodS,
+  keying,
+  type ToneStroke,
+  VOR_IDENT_HZ,
+} from "./ident.ts";
+import { dotMs } from "./morse.ts";
+import type { IdentModulation } from "./vor-modulation.ts";
+
+/** Rise and fall of a stroke, seconds: a raised cosine, so that keying spreads little beyond the tone. Common practice. */
+const EDGE_S = 0.005;
+const PERIODS_PER_BLOCK = 4;
+
+interface KeyPlan {
+  readonly strokes: readonly ToneStroke[];
+  readonly repeatS: number;
+}
+
+/** The key as a function of seconds. A function that remembers where it was: quick when asked in order, right in any order. */
+export function identKey(ident: IdentModulation): (atS: number) => number {
+  if (ident.kind === "none") return () => 0;
+  if (ident.kind === "steady") return () => 1;
+  const { strokes, repeatS } = planOf(ident);
+  let index = 0;
+  return (atS) => {
+    const sinceS = atS - Math.floor(atS / repeatS) * repeatS;
+    let stroke = strokes[index];
+    if (stroke === undefined || sinceS < stroke.startS) {
+      index = 0;
+      stroke = strokes[0];
+    }
+    while (stroke !== undefined && sinceS > stroke.startS + stroke.durationS) stroke = strokes[++index];
+    if (stroke === undefined || sinceS < stroke.startS) return 0;
+    const fromEdgeS = Math.min(sinceS - stroke.startS, stroke.startS + stroke.durationS - sinceS, EDGE_S);
+    return fromEdgeS === EDGE_S ? 1 : (1 - Math.cos((Math.PI * fromEdgeS) / EDGE_S)) / 2;
+  };
+}
+
+function planOf(ident: Exclude<IdentModulation, { kind: "none" | "steady" }>): KeyPlan {
+  if (ident.kind === "dots") {
+    const dotS = dotMs(IDENT_WORDS_PER_MINUTE) / 1000;
+    return { strokes: [{ startS: 0, durationS: dotS }], repeatS: 2 * dotS };
+  }
+  const repeatS = PERIODS_PER_BLOCK * identPeriodS(ident.text);
+  const source = { vorText: ident.text, dmeText: ident.shared ? ident.text : null };
+  const calls = identCalls(source, repeatS).filter(({ toneHz }) => toneHz === VOR_IDENT_HZ);
+  const strokes = calls.flatMap(({ startS, text }) =>
+    keying(text).map((stroke) => ({ ...stroke, startS: startS + stroke.startS })),
+  );
+  return { strokes, repeatS };
+}
