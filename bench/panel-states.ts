@@ -38,6 +38,7 @@ const scene: Scene = {
   aircraft: { position: station.position, heading: magneticDeg(90), altitudeFt: 8500, tasKt: 110 },
   wind: { from: trueDeg(140), speedKt: 18 },
   receivers: [{ name: "NAV1", frequencyMhz: 113.9, course: stationDeg(60), face: "cdi", bearingErrorDeg: 0 }],
+  signal: null,
   covers: [],
   ask: "",
 };

@@ -115,6 +115,7 @@ export function situationOf(setup: Setup): Situation {
         bearingErrorDeg: setup.errorDeg ?? 0,
       },
     ],
+    signal: null,
     covers: setup.covers ?? [],
     ask: "",
   };

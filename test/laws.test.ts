@@ -70,6 +70,7 @@ function reading({ station, position, course, heading }: Setting): ReceiverReadi
     receivers: [
       { name: "NAV1", frequencyMhz: 113.9, course: stationDeg(course), face: "cdi", bearingErrorDeg: 0 },
     ],
+    signal: null,
     covers: [],
     ask: "",
   };

@@ -155,6 +155,7 @@ export const sceneArbitrary: fc.Arbitrary<Scene> = fc
     aircraft: aircraftArbitrary,
     wind: windArbitrary,
     receivers: receiversArbitrary,
+    signal: fc.constant(null),
     ask: words(60),
   })
   .chain((scene) =>

@@ -23,6 +23,7 @@ export {
 } from "./deviation-indicator.ts";
 export { type DmeGeometry, readDme } from "./dme.ts";
 export { identHeard } from "./ident-heard.ts";
+export { arrivingSignal, type HeardFrom, type MeasuredSignal, measureSignal } from "./measured-signal.ts";
 export { type FieldSettings, fillCells, type NeedleField, needleField } from "./needle-field.ts";
 export {
   BEARING_EDGE,
@@ -73,5 +74,6 @@ export {
   type Signal,
   type StationGeometry,
 } from "./reading.ts";
-export { type Flight, readReceiver } from "./receiver.ts";
+export { type Flight, type OverTheAir, readReceiver } from "./receiver.ts";
 export { type Candidate, PROTECTION_RATIO_DB, receive, type SeenFrom } from "./reception.ts";
+export type { Propeller, Reflector, SignalConditions } from "./signal-conditions.ts";

@@ -80,7 +80,8 @@ export function receptionOfCell(cell: number): FieldReception {
 export function fieldReception({ signal, geometry }: ReceiverReading): FieldReception {
   switch (signal.kind) {
     case "none":
-      return signal.why.kind;
+      // A field is worked out from the computed radial, in which no monitor has a part; noise is the nearest it knows.
+      return signal.why.kind === "flagged" ? "too-weak" : signal.why.kind;
     case "overhead":
     case "two-at-once":
       return signal.kind;

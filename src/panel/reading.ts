@@ -3,7 +3,8 @@
  */
 
 import type { MagneticDeg, StationDeg, TrueDeg } from "../earth/index.ts";
-import type { Station } from "../radio/index.ts";
+import type { FlagCause, Station } from "../radio/index.ts";
+import type { MeasuredSignal } from "./measured-signal.ts";
 
 export const FACES = ["cdi", "hsi", "rmi"] as const;
 /** Fixed-card course indicator, horizontal situation indicator, radio magnetic indicator. */
@@ -40,7 +41,9 @@ export type NoSignal =
       readonly peakName: string;
       readonly leastAltitudeFt: number;
     }
-  | { readonly kind: "too-weak"; readonly station: Station };
+  | { readonly kind: "too-weak"; readonly station: Station }
+  /** It arrives, and the receiver's own monitors find fault with it. */
+  | { readonly kind: "flagged"; readonly station: Station; readonly cause: FlagCause };
 
 /** What the pilot hears when listening for the ident. */
 export type IdentHeard =
@@ -104,6 +107,8 @@ export interface ReceiverReading extends Deviation {
   /** The station tuned, received or not; the nearest when two share the channel; null when there is none. */
   readonly station: Station | null;
   readonly geometry: StationGeometry | null;
+  /** What the receiver made of the samples, where the scene has a signal of its own; null where the computed radial is used. */
+  readonly measured: MeasuredSignal | null;
   /** As the receiver measures it, error included; null where no bearing is measured (none, overhead, two at once). */
   readonly radial: StationDeg | null;
   readonly bearingTo: StationDeg | null;

@@ -34,8 +34,10 @@ import { type Airwaves, channelKhz, type OnAir, type Site } from "./airwaves.ts"
 import { indicate, NO_DEVIATION } from "./deviation-indicator.ts";
 import { readDme } from "./dme.ts";
 import { identHeard } from "./ident-heard.ts";
+import { arrivingSignal, type MeasuredSignal, measureSignal } from "./measured-signal.ts";
 import type { DmeReading, ReceiverReading, ReceiverSettings, Signal, StationGeometry } from "./reading.ts";
 import { type Candidate, receive, type SeenFrom, whyHidden } from "./reception.ts";
+import type { SignalConditions } from "./signal-conditions.ts";
 
 /** The aircraft as its receivers know it: where the antenna is, and how it moves over the ground. */
 export interface Flight {
@@ -47,19 +49,40 @@ export interface Flight {
   readonly groundspeedKt: number;
 }
 
+/** Where the scene has a signal of its own: what it says of it, and the moment on the stations' clock, seconds. */
+export interface OverTheAir {
+  readonly conditions: SignalConditions;
+  readonly atS: number;
+}
+
 /** What one receiver shows. */
-export function readReceiver(air: Airwaves, flight: Flight, settings: ReceiverSettings): ReceiverReading {
+export function readReceiver(
+  air: Airwaves,
+  flight: Flight,
+  settings: ReceiverSettings,
+  overTheAir: OverTheAir | null = null,
+): ReceiverReading {
   const onChannel = air.byChannelKhz.get(channelKhz(settings.frequencyMhz)) ?? [];
   const placed = onChannel.map((onAir) => place(onAir, flight));
-  const signal = receive(settings.frequencyMhz, placed);
-  const tuned = tunedStation(signal, placed);
+  const arriving = receive(settings.frequencyMhz, placed, overTheAir !== null);
+  const tuned = tunedStation(arriving, placed);
   const geometry = tuned === null ? null : geometryOf(tuned);
+  const readable = tuned !== null && (arriving.kind === "good" || arriving.kind === "weak");
   const measured =
-    geometry !== null && (signal.kind === "good" || signal.kind === "weak")
-      ? turned(geometry.trueRadial, settings.bearingErrorDeg)
+    overTheAir !== null && readable
+      ? measureSignal(
+          arrivingSignal({ ...tuned, position: flight.position }, overTheAir.conditions),
+          overTheAir.atS,
+        )
       : null;
-  const deviation = measured === null ? NO_DEVIATION : indicate(measured, settings.course);
-  const bearingTo = measured === null ? null : reciprocal(measured);
+  const signal = measured === null ? arriving : judged(arriving, measured);
+  const received = measured === null ? (geometry?.trueRadial ?? null) : measured.measurement.radial;
+  const radial =
+    received !== null && (signal.kind === "good" || signal.kind === "weak")
+      ? turned(received, settings.bearingErrorDeg)
+      : null;
+  const deviation = radial === null ? NO_DEVIATION : indicate(radial, settings.course);
+  const bearingTo = radial === null ? null : reciprocal(radial);
   const dme = tuned === null ? null : distanceReading(tuned, flight);
   const courseRelativeDeg = wrap180(settings.course - flight.heading);
   // Field by field: a spread here would cost half of the whole reading's time.
@@ -74,7 +97,8 @@ export function readReceiver(air: Airwaves, flight: Flight, settings: ReceiverSe
     ident: identHeard(signal, tuned?.station ?? null, dme !== null),
     station: tuned?.station ?? null,
     geometry,
-    radial: measured,
+    measured,
+    radial,
     bearingTo,
     dme,
     reversed: deviation.flag !== "OFF" && Math.abs(courseRelativeDeg) > 90,
@@ -83,6 +107,12 @@ export function readReceiver(air: Airwaves, flight: Flight, settings: ReceiverSe
     heading: flight.heading,
   };
 }
+
+/** What arrives, as the receiver's monitors leave it. */
+const judged = (arriving: Signal, { flagCause }: MeasuredSignal): Signal =>
+  flagCause === null || !("station" in arriving)
+    ? arriving
+    : { kind: "none", why: { kind: "flagged", station: arriving.station, cause: flagCause } };
 
 interface Placed extends Candidate {
   readonly dmeSite: Site;

@@ -39,13 +39,19 @@ export interface Candidate extends SeenFrom {
  */
 export const PROTECTION_RATIO_DB = 20;
 
-/** The signal on a channel, from every station that uses it. `candidates` in any order. */
-export function receive(frequencyMhz: number, candidates: readonly Candidate[]): Signal {
+/**
+ * The signal on a channel, from every station that uses it. `candidates` in any order. `byMonitors`: the receiver's own monitors judge
+ * whether the signal is strong enough, so field strength alone ends nothing.
+ */
+export function receive(frequencyMhz: number, candidates: readonly Candidate[], byMonitors = false): Signal {
   if (candidates.length === 0) {
     const service = serviceOf(frequencyMhz);
     return { kind: "none", why: { kind: service === "localizer" ? "localizer-channel" : "no-station" } };
   }
-  const judged = candidates.map((candidate) => ({ candidate, why: whyNotHeard(candidate) }));
+  const judged = candidates.map((candidate) => ({
+    candidate,
+    why: whyNotHeard(candidate, byMonitors),
+  }));
   const heard = judged
     .filter(({ why }) => why === null)
     .map(({ candidate }) => ({
@@ -65,16 +71,17 @@ export function receive(frequencyMhz: number, candidates: readonly Candidate[]):
     return { kind: "two-at-once", stations: [strongest.candidate.station, second.candidate.station] };
   const { station, heightAboveFt, distanceNm } = strongest.candidate;
   if (station.kind !== "VOT" && isInCone(heightAboveFt, distanceNm)) return { kind: "overhead", station };
-  return { kind: fieldVerdict(strongest.fieldMicrovolt) === "weak" ? "weak" : "good", station };
+  return { kind: fieldVerdict(strongest.fieldMicrovolt) === "good" ? "good" : "weak", station };
 }
 
 /** Why this station's bearing is not heard at the aircraft; null when it is. */
-function whyNotHeard(candidate: Candidate): NoSignal | null {
+function whyNotHeard(candidate: Candidate, byMonitors: boolean): NoSignal | null {
   const { station } = candidate;
   if (!givesBearing(station)) return { kind: "distance-only", station };
   if (station.status === "silent") return { kind: "silent", station };
   const hidden = whyHidden(station, candidate.site, candidate);
   if (hidden !== null) return hidden;
+  if (byMonitors) return null;
   const field = fieldMicrovoltPerM(station.eirpW, candidate.slantNm);
   return fieldVerdict(field) === "too-weak" ? { kind: "too-weak", station } : null;
 }

@@ -54,6 +54,8 @@ export interface DemodulatorOptions {
   readonly sampleRateHz: number;
   /** Time in which an old look fades to 1/e of its weight, seconds. Without it every look counts alike. */
   readonly averagingS?: number;
+  /** Whether to listen for the ident as well; a needle needs it not. Default true. */
+  readonly withIdent?: boolean;
 }
 
 const TURN = 2 * Math.PI;
@@ -69,17 +71,27 @@ const STOP_DB = 80;
 const LOOK_S = 0.2;
 const BUFFER = 1024;
 
-/** A receiver. Throws RangeError on a rate below 24 kHz. */
-export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
-  const { sampleRateHz } = options;
-  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ))
-    throw new RangeError(
-      `demodulation needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
-    );
+interface Taps {
+  readonly firstStep: number;
+  readonly firstHz: number;
+  readonly secondHz: number;
+  /** Samples of the second rate from look to look. */
+  readonly hop: number;
+  readonly window: Float64Array;
+  readonly firstTaps: readonly (readonly Float64Array[])[];
+  readonly secondTaps: readonly (readonly Float64Array[])[];
+  readonly lookTaps: readonly (readonly Float64Array[])[];
+}
+
+/** They are the same for every receiver of a rate, and take longer to make than a tenth of a second of signal. */
+const made = new Map<number, Taps>();
+
+function tapsFor(sampleRateHz: number): Taps {
+  const before = made.get(sampleRateHz);
+  if (before !== undefined) return before;
   const firstStep = Math.floor(sampleRateHz / FIRST_RATE_HZ);
   const firstHz = sampleRateHz / firstStep;
   const secondHz = firstHz / SECOND_STEP;
-
   const wide = kaiserLowPass({
     sampleRateHz,
     passHz: FIRST_PASS_HZ,
@@ -87,29 +99,43 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
     attenuationDb: STOP_DB,
   });
   const atSubcarrier = toneTaps(wide, SUBCARRIER_HZ, sampleRateHz);
-  const first = filterBank([[wide, atSubcarrier.cos, atSubcarrier.sin]], firstStep);
   const narrow = kaiserLowPass({
     sampleRateHz: firstHz,
     passHz: SECOND_PASS_HZ,
     stopHz: SECOND_STOP_HZ,
     attenuationDb: STOP_DB,
   });
-  const second = filterBank([[narrow], [narrow], [narrow]], SECOND_STEP);
-
   const window = blackmanHarris(Math.round(LOOK_S * secondHz));
-  const hop = Math.round(secondHz / TONE_HZ);
-  const tone = toneTaps(window, TONE_HZ, secondHz);
-  const at90 = toneTaps(window, 90, secondHz);
-  const at150 = toneTaps(window, 150, secondHz);
+  const [tone, at90, at150] = [TONE_HZ, 90, 150].map((hz) => {
+    const { cos, sin } = toneTaps(window, hz, secondHz);
+    return [cos, sin] as const;
+  }) as [readonly Float64Array[], readonly Float64Array[], readonly Float64Array[]];
+  const taps: Taps = {
+    firstStep,
+    firstHz,
+    secondHz,
+    hop: Math.round(secondHz / TONE_HZ),
+    window,
+    firstTaps: [[wide, atSubcarrier.cos, atSubcarrier.sin]],
+    secondTaps: [[narrow], [narrow], [narrow]],
+    lookTaps: [[window, ...tone, ...at90, ...at150], [window, ...tone], [window]],
+  };
+  made.set(sampleRateHz, taps);
+  return taps;
+}
 
-  const look = filterBank(
-    [
-      [window, tone.cos, tone.sin, at90.cos, at90.sin, at150.cos, at150.sin],
-      [window, tone.cos, tone.sin],
-      [window],
-    ],
-    hop,
-  );
+/** A receiver. Throws RangeError on a rate below 24 kHz. */
+export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
+  const { sampleRateHz } = options;
+  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ))
+    throw new RangeError(
+      `demodulation needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
+    );
+  const { firstStep, firstHz, secondHz, hop, window, firstTaps, secondTaps, lookTaps } =
+    tapsFor(sampleRateHz);
+  const first = filterBank(firstTaps, firstStep);
+  const second = filterBank(secondTaps, SECOND_STEP);
+  const look = filterBank(lookTaps, hop);
   const sums = lookSums(
     look.outputs,
     {
@@ -119,7 +145,7 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
     },
     options.averagingS ?? Number.POSITIVE_INFINITY,
   );
-  const ident = identListener(firstHz);
+  const ident = identListener(firstHz, options.withIdent ?? true);
 
   // Between the stages: what the first filters gave in this block, then what the second gave.
   const [level1, cos1, sin1] = [0, 1, 2].map(() => new Float64Array(BUFFER)) as [

@@ -35,18 +35,19 @@ const TONES_HZ = [-60, -40, -20, 0, 20, 40, 60].map((offHz) => VOR_IDENT_HZ + of
 /** No line of the composite stands here, nor within the filter's 40 Hz of it. */
 const NOISE_HZ = [825, 1225];
 
-/** A listener over a stream of level samples at this rate. */
-export function identListener(sampleRateHz: number): IdentListener {
+/** A listener over a stream of level samples at this rate; without `tones` it hears noise alone. */
+export function identListener(sampleRateHz: number, tones = true): IdentListener {
+  const tonesHz = tones ? TONES_HZ : [];
   const window = hann(Math.round(WINDOW_S * sampleRateHz));
   const bandwidthHz = window.reduce((sum, tap) => sum + tap * tap, 0) * sampleRateHz;
-  const taps = [...TONES_HZ, ...NOISE_HZ].flatMap((hz) => {
+  const taps = [...tonesHz, ...NOISE_HZ].flatMap((hz) => {
     const { cos, sin } = toneTaps(window, hz, sampleRateHz);
     return [cos, sin];
   });
   const every = Math.round(EVERY_S * sampleRateHz);
   const bank = filterBank([taps], every);
   const remembered = Math.ceil((REMEMBERED_S * sampleRateHz) / every);
-  const rings = TONES_HZ.map(() => new Float64Array(remembered));
+  const rings = tonesHz.map(() => new Float64Array(remembered));
   const streams: ArrayLike<number>[] = [bank.outputs];
   let heard = 0;
   let noiseSquares = 0;

@@ -1,7 +1,7 @@
 /** Is it received here, and is it promised here? Two questions, and the pilot may have one without the other. */
 
 import type { NoSignal, StationGeometry } from "../panel/index.ts";
-import { coneRadiusNm, leastHeightFt, type Station } from "../radio/index.ts";
+import { coneRadiusNm, type FlagCause, leastHeightFt, type Station } from "../radio/index.ts";
 import type { Rule, Step } from "./step.ts";
 import { atLeastFeet, feet, feetAbove, miles, wholeMiles } from "./words.ts";
 
@@ -88,6 +88,16 @@ const remedy = (distanceNm: number, stationElevationFt: number): string =>
     ? "no altitude you can fly would see it"
     : `${atLeastFeet(leastHeightFt(distanceNm, stationElevationFt))} would see it`;
 
+/** What the receiver's monitors found. */
+const FAULTS: Readonly<Record<FlagCause, string>> = {
+  "no-carrier": "there is no carrier to speak of",
+  localizer: "what it sends is a localizer's 90 and 150 Hz",
+  "tone-low": "its 30 Hz is too faint",
+  "subcarrier-low": "its 9960 Hz is too faint",
+  "swing-wrong": "its 9960 Hz does not swing as it should",
+  noisy: "it is drowned in noise",
+};
+
 function notReceived(
   why: NoSignal,
   geometry: StationGeometry,
@@ -129,6 +139,15 @@ function notReceived(
         sentence: `${why.station.name} is in sight, but at ${miles(geometry.distanceNm)} its ${why.station.eirpW.toFixed(0)} W leave too little signal for a bearing.`,
         source: "ITU-R P.525; ICAO Annex 10 Vol I, 3.3.4.2 (from memory)",
         parts: ["station", "flag"],
+      };
+    case "flagged":
+      return {
+        ...base,
+        title: "The receiver does not trust it",
+        sentence: `${why.station.name} arrives from ${miles(geometry.distanceNm)}, but ${FAULTS[why.cause]}: the receiver pulls its flag rather than show a bearing that may be wrong.`,
+        source:
+          "ICAO Annex 10 Vol I, 3.3.5; that a receiver flags at half of the standard levels is common practice",
+        parts: ["station", "flag", "needle"],
       };
   }
 }

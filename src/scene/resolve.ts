@@ -10,22 +10,26 @@ import { cautionsFor } from "./cautions.ts";
 import type { Scene } from "./scene.ts";
 import type { Situation } from "./situation.ts";
 
-/** The situation of a scene. Throws RangeError on a station poleward of 80 degrees; the readers refuse it first. */
-export const resolveScene = (scene: Scene): Situation => resolver(scene.stations, scene.land)(scene);
+/** The situation of a scene, so many seconds on the stations' clock. Throws RangeError on a station poleward of 80 degrees; the readers refuse it first. */
+export const resolveScene = (scene: Scene, atS = 0): Situation =>
+  resolver(scene.stations, scene.land)(scene, atS);
 
 /**
  * Resolves scenes over the same stations and land. A scene with others is still resolved right: its own are then worked out
  * anew.
  */
-export function resolver(stations: readonly Station[], land: Land | null): (scene: Scene) => Situation {
+export function resolver(
+  stations: readonly Station[],
+  land: Land | null,
+): (scene: Scene, atS?: number) => Situation {
   const air = airwaves(stations, land?.peaks);
-  return (scene) => {
+  return (scene, atS = 0) => {
     const same = scene.stations === stations && scene.land === land;
-    return resolveOver(same ? air : airwaves(scene.stations, scene.land?.peaks), scene);
+    return resolveOver(same ? air : airwaves(scene.stations, scene.land?.peaks), scene, atS);
   };
 }
 
-function resolveOver(air: Airwaves, scene: Scene): Situation {
+function resolveOver(air: Airwaves, scene: Scene, atS: number): Situation {
   const { aircraft, wind } = scene;
   const { variationDeg, model } = variation({
     position: aircraft.position,
@@ -43,7 +47,8 @@ function resolveOver(air: Airwaves, scene: Scene): Situation {
     track,
     groundspeedKt,
   };
-  const receivers = scene.receivers.map((settings) => readReceiver(air, flight, settings));
+  const overTheAir = scene.signal === null ? null : { conditions: scene.signal, atS };
+  const receivers = scene.receivers.map((settings) => readReceiver(air, flight, settings, overTheAir));
   return {
     scene,
     variationDeg,

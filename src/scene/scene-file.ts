@@ -93,6 +93,7 @@ function sceneOf(
     },
     wind,
     receivers: read.receivers,
+    signal: null,
     covers,
     ask,
   };

@@ -1,7 +1,7 @@
 /** A scene after reading: one situation as its author set it, every reference followed. Plain data. */
 
 import type { LatLon, MagneticDeg, Wind } from "../earth/index.ts";
-import type { ReceiverSettings } from "../panel/index.ts";
+import type { ReceiverSettings, SignalConditions } from "../panel/index.ts";
 import type { Land, Station } from "../radio/index.ts";
 
 export interface Aircraft {
@@ -26,6 +26,8 @@ export interface Scene {
   readonly wind: Wind;
   /** One to four. */
   readonly receivers: readonly ReceiverSettings[];
+  /** What the scene says of the signal itself; null: the computed radial is used. */
+  readonly signal: SignalConditions | null;
   /** What is hidden: a view ("chart", "panel", "signal", "reasons"), "aircraft", "heading", or "NAV1.needle" and the like. */
   readonly covers: readonly string[];
   readonly ask: string;

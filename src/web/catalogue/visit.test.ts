@@ -51,6 +51,7 @@ const sceneAt = (milesEast: number, stations: readonly Station[]): Scene => ({
   },
   wind: { from: trueDeg(0), speedKt: 0 },
   receivers: [],
+  signal: null,
   covers: [],
   ask: "",
 });

@@ -25,6 +25,7 @@ export const emptyScene = ({ stations, land, date }: Pick<Scene, "stations" | "l
   aircraft: { position: latLon(-10.42, 1.8), heading: magneticDeg(0), altitudeFt: 3500, tasKt: 100 },
   wind: { from: trueDeg(0), speedKt: 0 },
   receivers: [receiver("NAV1"), receiver("NAV2")],
+  signal: null,
   covers: [],
   ask: "",
 });

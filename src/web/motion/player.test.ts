@@ -42,6 +42,7 @@ const SCENE: Scene = {
     { name: "NAV1", frequencyMhz: 115.6, course: stationDeg(70), face: "cdi", bearingErrorDeg: 0 },
     { name: "NAV2", frequencyMhz: 113.9, course: stationDeg(94), face: "cdi", bearingErrorDeg: 0 },
   ],
+  signal: null,
   covers: ["NAV2.needle"],
   ask: "",
 };

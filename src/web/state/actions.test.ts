@@ -26,6 +26,7 @@ const SCENE: Scene = {
   },
   wind: { from: magneticDeg(0) as never, speedKt: 0 },
   receivers: [receiver("NAV1", 70), receiver("NAV2", 94)],
+  signal: null,
   covers: ["NAV1.needle"],
   ask: "",
 };

@@ -42,6 +42,7 @@ const SCENE: Scene = {
   },
   wind: { from: trueDeg(0), speedKt: 0 },
   receivers: [receiver("NAV1"), receiver("NAV2")],
+  signal: null,
   covers: ["NAV1.needle", "NAV2", "NAV2.flag", "heading"],
   ask: "",
 };

@@ -32,6 +32,7 @@ const scene = (...stations: Station[]): Scene => ({
   aircraft: { position: latLon(-10.3, 2), heading: magneticDeg(90), altitudeFt: 3500, tasKt: 100 },
   wind: { from: trueDeg(0), speedKt: 0 },
   receivers: [],
+  signal: null,
   covers: [],
   ask: "",
 });

@@ -55,6 +55,7 @@ const SCENE: Scene = {
   },
   wind: { from: trueDeg(0), speedKt: 0 },
   receivers: [],
+  signal: null,
   covers: [],
   ask: "",
 };

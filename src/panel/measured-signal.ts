@@ -1,0 +1,116 @@
+/**
+ * What a receiver makes of the samples that arrive: the composite toward this aircraft with its echoes, blades and noise, demodulated over
+ * the last half second. So roughness, scalloping and wander come from the signal. The same place, clock and scene give the same
+ * samples; noise belongs to the clock, so that a flown scene hears it go on.
+ */
+
+import {
+  type AzimuthDistance,
+  azimuthDistance,
+  inverse,
+  type LatLon,
+  M_PER_NM,
+  stationFromTrue,
+  trueDeg,
+} from "../earth/index.ts";
+import {
+  carrierToNoiseDbHz,
+  composite,
+  type Echo,
+  type FlagCause,
+  flagCause,
+  type IdentModulation,
+  LEAST_SAMPLE_RATE_HZ,
+  radialToward,
+  type SignalMeasurement,
+  STANDARD_MODULATION,
+  type Station,
+  slantRangeNm,
+  TEST_IDENT,
+  type VorSignal,
+  vorDemodulator,
+} from "../radio/index.ts";
+import type { Site } from "./airwaves.ts";
+import type { SeenFrom } from "./reception.ts";
+import type { Reflector, SignalConditions } from "./signal-conditions.ts";
+
+/** A station's signal as it arrives, and what the receiver has measured of it. */
+export interface MeasuredSignal {
+  /** What arrives, ready to be made into samples. */
+  readonly arriving: VorSignal;
+  readonly measurement: SignalMeasurement;
+  /** Why the receiver has pulled its flag; null while it shows a bearing. */
+  readonly flagCause: FlagCause | null;
+}
+
+/** One station as it is heard from one place. */
+export interface HeardFrom extends SeenFrom {
+  readonly station: Station;
+  readonly site: Site;
+  readonly position: LatLon;
+}
+
+/** The receiver listens to pieces of this length, and believes the last few together. */
+const PIECE_S = 0.1;
+const PIECES = 5;
+/** A blade chops the signal this deep: half of it in radians is the 6 degrees of AIM 1-1-3. */
+const BLADE_DEPTH = 0.21;
+
+/** What arrives from one station under these conditions. */
+export function arrivingSignal(heard: HeardFrom, conditions: SignalConditions): VorSignal {
+  const { station, slantNm, azimuth } = heard;
+  const { kind, noiseDb, reflectors, propeller } = conditions;
+  return {
+    modulation: { ...STANDARD_MODULATION, kind, ident: identOf(station) },
+    radial: radialToward(station, azimuth),
+    frequencyMhz: station.frequencyMhz,
+    echoes: reflectors
+      .filter(({ ident }) => ident === station.ident)
+      .map((reflector) => echoOf(reflector, heard)),
+    propeller:
+      propeller === null
+        ? null
+        : { bladePassHz: (propeller.speedRpm * propeller.blades) / 60, depth: BLADE_DEPTH },
+    carrierToNoiseDbHz:
+      noiseDb === null ? null : carrierToNoiseDbHz(station.eirpW, station.frequencyMhz, slantNm, noiseDb),
+    seed: 0,
+  };
+}
+
+/** What a receiver has made of the last half second before this moment of the station's clock. */
+export function measureSignal(arriving: VorSignal, atS: number): MeasuredSignal {
+  const sampleRateHz = LEAST_SAMPLE_RATE_HZ;
+  const receiver = vorDemodulator({ sampleRateHz, withIdent: false });
+  const inPhase = new Float64Array(PIECE_S * sampleRateHz);
+  const quadrature = new Float64Array(PIECE_S * sampleRateHz);
+  const lastPiece = Math.floor(atS / PIECE_S + 1e-9);
+  for (let piece = lastPiece - PIECES + 1; piece <= lastPiece; piece++) {
+    // The channel is in the seed, so that two stations have each a noise of their own.
+    const seed = Math.imul(piece + 1, 0x9e3779b1) ^ Math.round(arriving.frequencyMhz * 1000);
+    composite({ ...arriving, seed }, { sampleRateHz, startS: piece * PIECE_S }).baseband(inPhase, quadrature);
+    receiver.pushBaseband(inPhase, quadrature);
+  }
+  const measurement = receiver.measured();
+  return { arriving, measurement, flagCause: flagCause(measurement) };
+}
+
+/** The way by the reflector: to it along the ground, and on to the aircraft through the air. */
+function echoOf(reflector: Reflector, heard: HeardFrom): Echo {
+  const { station, site, position, slantNm, heightAboveFt } = heard;
+  const out: AzimuthDistance = { azimuthDeg: 0, distanceNm: 0 };
+  azimuthDistance(site.frame, reflector.position.latDeg, reflector.position.lonDeg, out);
+  const onward = inverse(reflector.position, position).distanceM / M_PER_NM;
+  const onwardNm = slantRangeNm(onward, heightAboveFt);
+  return {
+    azimuth: stationFromTrue(trueDeg(out.azimuthDeg), station.declinationDeg),
+    extraPathM: Math.max(0, out.distanceNm + onwardNm - slantNm) * M_PER_NM,
+    amplitude: reflector.amplitude,
+  };
+}
+
+function identOf(station: Station): IdentModulation {
+  if (station.status === "no-ident") return { kind: "none" };
+  if (station.kind === "VOT") return { kind: "dots" };
+  const text = station.status === "test" ? TEST_IDENT : station.ident;
+  return { kind: "code", text, shared: station.kind !== "VOR" };
+}
