@@ -106,10 +106,10 @@ function tapsFor(sampleRateHz: number): Taps {
     attenuationDb: STOP_DB,
   });
   const window = blackmanHarris(Math.round(LOOK_S * secondHz));
-  const [tone, at90, at150] = [TONE_HZ, 90, 150].map((hz) => {
+  const at = (hz: number): readonly Float64Array[] => {
     const { cos, sin } = toneTaps(window, hz, secondHz);
-    return [cos, sin] as const;
-  }) as [readonly Float64Array[], readonly Float64Array[], readonly Float64Array[]];
+    return [cos, sin];
+  };
   const taps: Taps = {
     firstStep,
     firstHz,
@@ -118,7 +118,7 @@ function tapsFor(sampleRateHz: number): Taps {
     window,
     firstTaps: [[wide, atSubcarrier.cos, atSubcarrier.sin]],
     secondTaps: [[narrow], [narrow], [narrow]],
-    lookTaps: [[window, ...tone, ...at90, ...at150], [window, ...tone], [window]],
+    lookTaps: [[window, ...at(TONE_HZ), ...at(90), ...at(150)], [window, ...at(TONE_HZ)], [window]],
   };
   made.set(sampleRateHz, taps);
   return taps;
