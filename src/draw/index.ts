@@ -6,4 +6,5 @@ export type { Lit } from "./lit.ts";
 export * from "./plots/index.ts";
 export * from "./reasons/index.ts";
 export * from "./signal/ident-keying.tsx";
+export { still } from "./still.ts";
 export * from "./theme.ts";

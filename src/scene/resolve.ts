@@ -23,13 +23,20 @@ export function resolver(
   land: Land | null,
 ): (scene: Scene, atS?: number) => Situation {
   const air = airwaves(stations, land?.peaks);
+  let before: Situation | null = null;
   return (scene, atS = 0) => {
     const same = scene.stations === stations && scene.land === land;
-    return resolveOver(same ? air : airwaves(scene.stations, scene.land?.peaks), scene, atS);
+    if (!same) return resolveOver(airwaves(scene.stations, scene.land?.peaks), scene, atS, null);
+    before = resolveOver(air, scene, atS, before);
+    return before;
   };
 }
 
-function resolveOver(air: Airwaves, scene: Scene, atS: number): Situation {
+/**
+ * `before` is the situation just before over the same airwaves: receivers that nothing has been done to keep their very readings, so
+ * that whoever shows them need not show them anew.
+ */
+function resolveOver(air: Airwaves, scene: Scene, atS: number, before: Situation | null): Situation {
   const { aircraft, wind } = scene;
   const { variationDeg, model } = variation({
     position: aircraft.position,
@@ -48,7 +55,12 @@ function resolveOver(air: Airwaves, scene: Scene, atS: number): Situation {
     groundspeedKt,
   };
   const overTheAir = scene.signal === null ? null : { conditions: scene.signal, atS };
-  const receivers = scene.receivers.map((settings) => readReceiver(air, flight, settings, overTheAir));
+  const kept = before !== null && fliesAlike(before.scene, scene) ? before.receivers : [];
+  const receivers = scene.receivers.map(
+    (settings) =>
+      kept.find((reading) => reading.settings === settings) ??
+      readReceiver(air, flight, settings, overTheAir),
+  );
   return {
     scene,
     variationDeg,
@@ -62,3 +74,14 @@ function resolveOver(air: Airwaves, scene: Scene, atS: number): Situation {
     cautions: cautionsFor(scene, model, receivers),
   };
 }
+
+/**
+ * Whether the same aircraft is in the same wind on the same day: then its flight is the same, and so is what its receivers read. A
+ * signal of the scene's own is another at every moment.
+ */
+const fliesAlike = (one: Scene, other: Scene): boolean =>
+  one.aircraft === other.aircraft &&
+  one.wind === other.wind &&
+  one.date === other.date &&
+  one.signal === null &&
+  other.signal === null;

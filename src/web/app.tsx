@@ -1,6 +1,6 @@
 /** The page: Home, or the drawing table with its four views; and over both the ways in and out. */
 
-import type { Signal } from "@preact/signals";
+import { type Signal, useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import type { LinkWorld, Scene, View } from "../scene/index.ts";
@@ -51,7 +51,8 @@ export function App(props: AppProps): JSX.Element {
   const { bench, player, hold, layout, out, screen, world, home, themeState } = props;
   const [shareAsked, setShareAsked] = useState(0);
   const isHome = screen.isHome.value;
-  const { title } = bench.scene.value;
+  // Not the scene itself: the page as a whole stays as it is while the aircraft moves.
+  const title = useComputed(() => bench.scene.value.title).value;
   const theme = themeState.theme.value;
   const help = useHelp(props.singleKeys);
   useUndoKeys(bench);

@@ -46,6 +46,8 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const phone = layout.phone.value;
   const projecting = layout.preset.value === "project";
   const typeScale = layout.typeScale.value;
+  const asking = askingOf(bench);
+  const asks = asking.asked.value !== null;
   useLayoutKeys(layout);
   useMotion({ bench, player, sight: hold });
   const tools = (
@@ -73,12 +75,14 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       data-preset={layout.preset.value}
       data-phone={phone}
       data-pane={phone ? layout.phonePane.value : undefined}
+      data-asks={asks}
+      data-pointing={asking.pointing.value}
       style={{ "--type-scale": String(typeScale) }}
     >
       <Header bench={bench} onHome={projecting || phone ? null : screen.goHome} editable={!projecting}>
         {projecting ? null : phone ? <UndoButtons bench={bench} /> : tools}
       </Header>
-      {askingOf(bench).asked.value === null ? null : (
+      {asks ? (
         <askCard.Part
           bench={bench}
           theme={theme}
@@ -87,7 +91,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
             if (!layout.isSeen("reasons")) layout.choose("reasons");
           }}
         />
-      )}
+      ) : null}
       <Table
         layout={layout}
         views={{

@@ -65,14 +65,19 @@ export function bestPlace<T>(
   obstacles: readonly Obstacle[],
   within: PaperWindow,
 ): Placed<T> | null {
-  let best: Placed<T> | null = null;
-  for (const candidate of candidates) {
-    const limit: number = best === null ? Number.POSITIVE_INFINITY : best.totalCost;
+  // The best liked first: once one is found, most of the others cost more by themselves.
+  const liked = candidates.map((candidate, index) => ({ candidate, index }));
+  liked.sort((one, other) => one.candidate.cost - other.candidate.cost);
+  let best: { readonly placed: Placed<T>; readonly index: number } | null = null;
+  for (const { candidate, index } of liked) {
+    const limit: number = best?.placed.totalCost ?? Number.POSITIVE_INFINITY;
+    if (candidate.cost > limit) break;
     const totalCost: number =
       candidate.cost + hiddenCost(candidate.box, obstacles, within, limit - candidate.cost);
-    if (totalCost < limit) best = { ...candidate, totalCost };
+    if (totalCost < limit || (best !== null && totalCost === limit && index < best.index))
+      best = { placed: { ...candidate, totalCost }, index };
   }
-  return best;
+  return best?.placed ?? null;
 }
 
 /** What a box at that place would cost; stops counting beyond `limit`. */
@@ -82,17 +87,24 @@ export function hiddenCost(
   within: PaperWindow,
   limit = Number.POSITIVE_INFINITY,
 ): number {
-  const samples = samplesOf(box);
   const reachPx = Math.hypot(box.widthPx, box.heightPx) / 2;
-  let cost =
-    samples.areaPx * OUTSIDE_WEIGHT * samples.points.filter((point) => !inside(point, within)).length;
+  // Most places have nothing near them to be searched for.
+  let known: Samples | null = null;
+  const weighed = (weight: number, isCounted: (point: PaperPoint) => boolean): number => {
+    known ??= samplesOf(box);
+    let count = 0;
+    for (const point of known.points) if (isCounted(point)) count++;
+    return weight * known.areaPx * count;
+  };
+  let cost = liesWithin(box, reachPx, within)
+    ? 0
+    : weighed(OUTSIDE_WEIGHT, (point) => !inside(point, within));
   for (const obstacle of obstacles) {
-    if (cost >= limit) return cost;
+    if (cost > limit) return cost;
     if (obstacle.kind === "path") {
       if (meets(obstacle.bounds, box, reachPx)) cost += obstacle.weight * lengthInside(obstacle.points, box);
     } else if (near(obstacle, box, reachPx)) {
-      const covered = samples.points.filter((point) => covers(obstacle, point)).length;
-      cost += obstacle.weight * samples.areaPx * covered;
+      cost += weighed(obstacle.weight, (point) => covers(obstacle, point));
     }
   }
   return cost;
@@ -138,7 +150,12 @@ export function cornersOf(box: LabelBox): PaperPoint[] {
 }
 
 /** Points spread evenly over the box, edges included, each standing for an equal area. */
-function samplesOf(box: LabelBox): { points: readonly PaperPoint[]; areaPx: number } {
+interface Samples {
+  readonly points: readonly PaperPoint[];
+  readonly areaPx: number;
+}
+
+function samplesOf(box: LabelBox): Samples {
   const grainPx = Math.max(FINEST_GRAIN_PX, Math.sqrt(box.widthPx * box.heightPx) / GRAINS_ACROSS);
   const columns = Math.max(2, Math.ceil(box.widthPx / grainPx) + 1);
   const rows = Math.max(2, Math.ceil(box.heightPx / grainPx) + 1);
@@ -153,6 +170,16 @@ function samplesOf(box: LabelBox): { points: readonly PaperPoint[]; areaPx: numb
     }
   }
   return { points, areaPx: (box.widthPx * box.heightPx) / points.length };
+}
+
+/** Whether all of a box surely lies in a window: so does the circle round it. */
+function liesWithin({ x, y }: PaperPoint, reachPx: number, within: PaperWindow): boolean {
+  return (
+    x - reachPx >= within.left &&
+    x + reachPx <= within.right &&
+    y - reachPx >= within.top &&
+    y + reachPx <= within.bottom
+  );
 }
 
 function meets(bounds: PaperWindow, { x, y }: PaperPoint, reachPx: number): boolean {

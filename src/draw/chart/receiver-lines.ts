@@ -59,23 +59,47 @@ export function receiverLines(frame: ChartFrame, reading: ReceiverReading): Rece
   const station = reading.station;
   if (!hasRadials(station) || !drawable(frame, station.position)) return null;
   const courseTrue = trueFromStation(reading.settings.course, station.declinationDeg);
+  const drawn = DRAWN.get(frame)?.get(station);
+  if (drawn?.courseTrue === courseTrue) return drawn.lines;
+  const lines = courseLines(frame, station, courseTrue);
+  const onFrame = DRAWN.get(frame) ?? new WeakMap<Station, CourseDrawn>();
+  DRAWN.set(frame, onFrame.set(station, { courseTrue, lines }));
+  return lines;
+}
+
+interface CourseDrawn {
+  readonly courseTrue: TrueDeg;
+  readonly lines: ReceiverLines;
+}
+
+/** The course last drawn of each station on a sheet: it stays while the aircraft moves. */
+const DRAWN = new WeakMap<ChartFrame, WeakMap<Station, CourseDrawn>>();
+
+function courseLines(frame: ChartFrame, station: Station, courseTrue: TrueDeg): ReceiverLines {
   const reachNm = Math.min(LONGEST_NM, farthestCornerNm(frame, station.position) * FAN_MARGIN);
   const ray = (azimuth: TrueDeg): PaperPoint[] => rayPoints(frame, station.position, azimuth, reachNm);
-  const fan = (firstDeg: number, lastDeg: number): PaperPoint[] => {
+  const arc = (firstDeg: number, lastDeg: number): PaperPoint[] => {
     const edge: PaperPoint[] = [];
     for (let offDeg = firstDeg + FAN_STEP_DEG; offDeg < lastDeg; offDeg += FAN_STEP_DEG) {
       const place = direct(station.position, turned(courseTrue, offDeg), reachNm);
       edge.push(frame.projection.toPaper(place));
     }
-    return [...ray(turned(courseTrue, firstDeg)), ...edge, ...ray(turned(courseTrue, lastDeg)).reverse()];
+    return edge;
   };
+  const fan = (firstDeg: number, lastDeg: number): PaperPoint[] => [
+    ...ray(turned(courseTrue, firstDeg)),
+    ...arc(firstDeg, lastDeg),
+    ...ray(turned(courseTrue, lastDeg)).reverse(),
+  ];
+  const right = ray(turned(courseTrue, 90));
+  const left = ray(turned(courseTrue, -90));
   return {
     station,
     at: frame.projection.toPaper(station.position),
     fromHalf: ray(courseTrue),
     toHalf: ray(turned(courseTrue, 180)),
-    abeam: [...ray(turned(courseTrue, -90)).reverse(), ...ray(turned(courseTrue, 90)).slice(1)],
-    toSide: fan(90, 270),
+    abeam: [...[...left].reverse(), ...right.slice(1)],
+    toSide: [...right, ...arc(90, 270), ...[...left].reverse()],
     wedges: [fan(-FULL_SCALE_DEG, FULL_SCALE_DEG), fan(180 - FULL_SCALE_DEG, 180 + FULL_SCALE_DEG)],
   };
 }

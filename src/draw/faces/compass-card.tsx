@@ -2,6 +2,7 @@
 
 import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
+import { still } from "../still.ts";
 import type { Theme } from "../theme.ts";
 import type { DialGeometry } from "./dial-geometry.ts";
 
@@ -17,7 +18,8 @@ export interface CompassCardProps {
   readonly part: "course-card" | "heading";
 }
 
-export function CompassCard({ geometry, topDeg, theme, part }: CompassCardProps) {
+export const CompassCard = still(function CompassCard(props: CompassCardProps) {
+  const { geometry, topDeg, theme, part } = props;
   return (
     <g data-part={part} transform={`rotate(${px(-topDeg)})`}>
       <path d={ticksPath(geometry)} stroke={theme.ink} stroke-width={px(geometry.tickStrokePx)} />
@@ -40,10 +42,15 @@ export function CompassCard({ geometry, topDeg, theme, part }: CompassCardProps)
       )}
     </g>
   );
+});
+
+export interface DialRingProps {
+  readonly geometry: DialGeometry;
+  readonly theme: Theme;
 }
 
 /** The ring and the ground of a dial; it does not turn. */
-export function DialRing({ geometry, theme }: { readonly geometry: DialGeometry; readonly theme: Theme }) {
+export const DialRing = still(function DialRing({ geometry, theme }: DialRingProps) {
   return (
     <>
       <circle
@@ -55,7 +62,7 @@ export function DialRing({ geometry, theme }: { readonly geometry: DialGeometry;
       <circle r={px(geometry.innerRadiusPx)} fill="none" stroke={theme.line} stroke-width="1" />
     </>
   );
-}
+});
 
 /** Each tick of the card; with `onlyEachDeg`, those at its multiples, else all the others than the thirties. */
 function ticksPath(geometry: DialGeometry, onlyEachDeg?: number): string {

@@ -5,6 +5,7 @@
 
 import { DEGREES_PER_DOT, DOTS_EACH_SIDE, type ReceiverReading } from "../../panel/index.ts";
 import { px } from "../plain/px.ts";
+import { still } from "../still.ts";
 import type { Theme } from "../theme.ts";
 import type { DialGeometry } from "./dial-geometry.ts";
 
@@ -23,7 +24,7 @@ export interface DeviationScaleProps {
 }
 
 /** The dots, and a ring in the middle. */
-export function DeviationDots({ geometry, theme }: DeviationScaleProps) {
+export const DeviationDots = still(function DeviationDots({ geometry, theme }: DeviationScaleProps) {
   const { dotRadiusPx, dotSpacingPx } = geometry;
   const sides = [-5, -4, -3, -2, -1, 1, 2, 3, 4, 5];
   return (
@@ -39,7 +40,7 @@ export function DeviationDots({ geometry, theme }: DeviationScaleProps) {
       />
     </g>
   );
-}
+});
 
 export interface DeviationBarProps extends DeviationScaleProps {
   readonly dots: number;

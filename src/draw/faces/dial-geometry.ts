@@ -33,6 +33,17 @@ const between = (low: number, value: number, high: number): number => Math.max(l
 
 /** @param sizePx side of the square that the face fills, px, more than 0; made for 120 and more */
 export function dialGeometry(sizePx: number): DialGeometry {
+  const known = KNOWN.get(sizePx) ?? measured(sizePx);
+  if (KNOWN.size === MOST_KNOWN) KNOWN.clear();
+  KNOWN.set(sizePx, known);
+  return known;
+}
+
+/** The very same measures for the same size: as long as they stay, so do the parts drawn from them. */
+const KNOWN = new Map<number, DialGeometry>();
+const MOST_KNOWN = 16;
+
+function measured(sizePx: number): DialGeometry {
   const ringRadiusPx = sizePx / 2 - Math.max(7, 0.055 * sizePx);
   const thirty = 0.048 * sizePx;
   const numeralSizePx = Math.max(12, 0.072 * sizePx);

@@ -3,6 +3,7 @@
 import { dartFarWingPath, dartPath } from "../plain/dart.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
+import { still } from "../still.ts";
 import type { Theme } from "../theme.ts";
 import { COVERED_AS, type CoverablePart } from "./covers.ts";
 import type { DialGeometry } from "./dial-geometry.ts";
@@ -13,7 +14,7 @@ interface MarkProps {
 }
 
 /** Where the selected course is read, at the top, and its reciprocal, at the bottom, hollow. */
-export function CourseIndexes({ geometry, theme }: MarkProps) {
+export const CourseIndexes = still(function CourseIndexes({ geometry, theme }: MarkProps) {
   const { ringRadiusPx, sizePx, tickPx } = geometry;
   const half = Math.max(4.5, sizePx * 0.03);
   const base = -ringRadiusPx - Math.max(4, sizePx * 0.034);
@@ -36,10 +37,10 @@ export function CourseIndexes({ geometry, theme }: MarkProps) {
       />
     </>
   );
-}
+});
 
 /** The lubber line: the nose of the aircraft, under which the heading is read. */
-export function LubberLine({ geometry, theme }: MarkProps) {
+export const LubberLine = still(function LubberLine({ geometry, theme }: MarkProps) {
   const { ringRadiusPx, sizePx, tickPx } = geometry;
   const half = Math.max(4, sizePx * 0.026);
   const base = -ringRadiusPx - Math.max(4, sizePx * 0.034);
@@ -50,7 +51,7 @@ export function LubberLine({ geometry, theme }: MarkProps) {
       fill={theme.ink}
     />
   );
-}
+});
 
 /** The aircraft in the middle, nose to the lubber line. */
 export function DialDart({ geometry, theme, lengthPx }: MarkProps & { readonly lengthPx: number }) {

@@ -3,6 +3,7 @@
  * answer: it is not there while anything is covered.
  */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Bench } from "../state/bench.ts";
@@ -15,7 +16,9 @@ export interface AskLineProps {
 }
 
 export function AskLine({ bench, editable }: AskLineProps): JSX.Element {
-  const { about, ask, covers } = bench.scene.value;
+  const about = useComputed(() => bench.scene.value.about).value;
+  const ask = useComputed(() => bench.scene.value.ask).value;
+  const covers = useComputed(() => bench.scene.value.covers).value;
   const [editing, setEditing] = useState(false);
   const edit = useRef<HTMLButtonElement>(null);
   const edited = useRef(false);

@@ -1,5 +1,6 @@
 /** The list of what can be covered, ticked where it is; by mouse, touch and key, opened by C from anywhere. */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Bench } from "../state/bench.ts";
@@ -16,7 +17,7 @@ export function CoverMenu({ bench }: { readonly bench: Bench }): JSX.Element {
   const button = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLDivElement>(null);
   const id = useId();
-  const { covers } = bench.scene.value;
+  const covers = useComputed(() => bench.scene.value.covers).value;
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       const wanted = event.key.toLowerCase() === "c" && !(event.ctrlKey || event.metaKey || event.altKey);

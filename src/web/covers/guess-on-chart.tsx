@@ -3,6 +3,7 @@
  * line leads from each to where the aircraft was.
  */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import type { ChartProjection } from "../../draw/index.ts";
@@ -26,7 +27,7 @@ const COVER = "aircraft";
 export function GuessOnChart({ bench, projection, paper }: GuessOnChartProps): JSX.Element | null {
   const asking = askingOf(bench);
   const question = asking.questions.value.find(({ cover }) => cover === COVER);
-  const { covers } = bench.scene.value;
+  const covers = useComputed(() => bench.scene.value.covers).value;
   const open = question !== undefined && !question.lifted && question.guessing && !covers.includes("chart");
   const anchor = useRef<HTMLDivElement>(null);
   const sheet = useRef(projection);

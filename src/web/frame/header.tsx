@@ -1,5 +1,6 @@
 /** The head of the table: the way home, which scene this is and what it asks, and the tools that are of no one view. */
 
+import { useComputed } from "@preact/signals";
 import type { ComponentChildren, JSX } from "preact";
 import { AskLine } from "../covers/ask-line.tsx";
 import type { Bench } from "../state/bench.ts";
@@ -14,7 +15,7 @@ export interface HeaderProps {
 }
 
 export function Header({ bench, onHome, editable, children }: HeaderProps): JSX.Element {
-  const { title } = bench.scene.value;
+  const title = useComputed(() => bench.scene.value.title).value;
   return (
     <header class="head">
       {onHome === null ? null : (

@@ -4,11 +4,12 @@
  */
 
 import type { JSX } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
+import { still } from "../../draw/index.ts";
 import { arrowStep } from "./arrow-step.ts";
 import { useClearedByNextPress } from "./cleared-by-next-press.ts";
 import { HoldButton } from "./hold-button.tsx";
-import { wheelSteps } from "./wheel.ts";
+import { useWheel } from "./use-wheel.ts";
 
 export interface StepperProps {
   readonly id: string;
@@ -39,7 +40,7 @@ export interface StepperProps {
   readonly onStep: (by: number) => void;
 }
 
-export function Stepper(props: StepperProps): JSX.Element {
+export const Stepper = still(function Stepper(props: StepperProps): JSX.Element {
   const {
     id,
     name,
@@ -58,7 +59,7 @@ export function Stepper(props: StepperProps): JSX.Element {
   const [typed, setTyped] = useState<string | null>(null);
   const [fault, setFault] = useState("");
   useClearedByNextPress(fault !== "", () => setFault(""));
-  const steps = useRef(wheelSteps());
+  const onWheel = useWheel({ stepBy, bigStepBy }, onStep);
   const take = (text: string) => {
     setTyped(null);
     const value = props.read(text);
@@ -74,14 +75,7 @@ export function Stepper(props: StepperProps): JSX.Element {
       <label class="caption" for={id}>
         {caption}
       </label>
-      <div
-        class="stepper-row"
-        onWheel={(event) => {
-          event.preventDefault();
-          const count = steps.current(event);
-          if (count !== 0) onStep(count * (event.shiftKey ? bigStepBy : stepBy));
-        }}
-      >
+      <div class="stepper-row" onWheel={onWheel}>
         <HoldButton label={`${name} down ${stepWords}`} onStep={() => onStep(-stepBy)}>
           −
         </HoldButton>
@@ -138,8 +132,8 @@ export function Stepper(props: StepperProps): JSX.Element {
         </HoldButton>
       </div>
       <p class="fault" id={faultId} role="status">
-        {fault}
+        {fault === "" ? null : fault}
       </p>
     </div>
   );
-}
+});

@@ -1,5 +1,6 @@
 /** The aircraft's own row of the panel: heading by its card or its number, altitude, and what the wind makes of it. */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useMemo, useRef } from "preact/hooks";
 import { HeadingIndicator, type Lit, type Theme } from "../../draw/index.ts";
@@ -25,9 +26,10 @@ export interface AircraftControlsProps {
 }
 
 export function AircraftControls({ bench, theme, lit, flight }: AircraftControlsProps): JSX.Element {
-  const { scene } = bench.situation.value;
-  const { heading, altitudeFt } = scene.aircraft;
-  const covers = scene.covers;
+  // Not the whole scene: while the aircraft is dragged none of these change.
+  const heading = useComputed(() => bench.scene.value.aircraft.heading).value;
+  const altitudeFt = useComputed(() => bench.scene.value.aircraft.altitudeFt).value;
+  const covers = useComputed(() => bench.scene.value.covers).value;
   const headingCovered = covers.includes("heading") || covers.includes("panel");
   const setHeading = (deg: number, gesture: string) =>
     bench.act({ kind: "set-heading", heading: magneticDeg(deg) }, gesture);

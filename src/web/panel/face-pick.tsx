@@ -1,6 +1,6 @@
 /** Which face a receiver wears. The short name lies under an unseen native list, which says it in full. */
 
-import type { JSX } from "preact";
+import { still } from "../../draw/index.ts";
 import { FACES, type Face } from "../../panel/index.ts";
 
 const SHORT: Readonly<Record<Face, string>> = { cdi: "CDI", hsi: "HSI", rmi: "RMI" };
@@ -16,7 +16,7 @@ export interface FacePickProps {
   readonly onPick: (face: Face) => void;
 }
 
-export const FacePick = ({ receiver, face, onPick }: FacePickProps): JSX.Element => (
+export const FacePick = still(({ receiver, face, onPick }: FacePickProps) => (
   <span class="face-pick">
     <span aria-hidden="true">{SHORT[face]}</span>
     <select
@@ -34,4 +34,4 @@ export const FacePick = ({ receiver, face, onPick }: FacePickProps): JSX.Element
       ))}
     </select>
   </span>
-);
+));

@@ -2,6 +2,7 @@
 
 import type { JSX } from "preact";
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { still } from "../../draw/index.ts";
 import type { ReceiverSettings } from "../../panel/index.ts";
 import { readError, signedDegrees } from "../input/read-error.ts";
 import { Stepper } from "../input/stepper.tsx";
@@ -20,7 +21,8 @@ export interface ReceiverMoreProps {
 /** Kept free at the edges of the window, px. */
 const EDGE_PX = 8;
 
-export function ReceiverMore({ bench, settings, errorCovered }: ReceiverMoreProps): JSX.Element {
+export const ReceiverMore = still(function ReceiverMore(props: ReceiverMoreProps): JSX.Element {
+  const { bench, settings, errorCovered } = props;
   const { name } = settings;
   const [open, setOpen] = useState(false);
   const holder = useRef<HTMLDivElement>(null);
@@ -82,7 +84,7 @@ export function ReceiverMore({ bench, settings, errorCovered }: ReceiverMoreProp
       ) : null}
     </div>
   );
-}
+});
 
 function ErrorStepper({ bench, settings }: Pick<ReceiverMoreProps, "bench" | "settings">): JSX.Element {
   const { name, bearingErrorDeg } = settings;

@@ -1,10 +1,11 @@
 /** One receiver on the panel: tuned to what, its face, its course, its distance. Touching any of it attends to this receiver. */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useMemo, useRef } from "preact/hooks";
 import { coveredParts, type Lit, ReceiverFace, type Theme } from "../../draw/index.ts";
 import { stationDeg, threeDigits } from "../../earth/index.ts";
-import type { ReceiverReading } from "../../panel/index.ts";
+import type { Face as FaceKind, ReceiverReading } from "../../panel/index.ts";
 import type { Part } from "../../reason/index.ts";
 import { GuessOnFace } from "../covers/guess-on-face.tsx";
 import { useElementSize } from "../frame/element-size.ts";
@@ -43,16 +44,12 @@ const needleTargetDots = ({ needleDots, needleSide }: ReceiverReading): number |
 export function ReceiverView(props: ReceiverViewProps): JSX.Element {
   const { bench, identify, reading, second, shownOn, theme, lit, onTurned } = props;
   const { name, course, face } = reading.settings;
-  const { covers, stations } = bench.scene.value;
+  // Not the whole scene: a receiver that nothing has been done to is not shown anew.
+  const covers = useComputed(() => bench.scene.value.covers).value;
+  const stations = useComputed(() => bench.scene.value.stations).value;
+  const isAttended = useComputed(() => bench.attended.value === name).value;
   const covered = coveredParts(name, covers);
-  const setCourse = (deg: number, gesture: string) => {
-    bench.act({ kind: "set-course", receiver: name, course: stationDeg(deg) }, gesture);
-    onTurned();
-  };
-  const turnCourse = (byDeg: number, gesture = stepGesture(`${name} course`)) => {
-    bench.act({ kind: "turn-course", receiver: name, byDeg }, gesture);
-    onTurned();
-  };
+  const hands = useMemo(() => handsOn(bench, name, onTurned), [bench, name, onTurned]);
   if (covers.includes(name))
     return (
       <article class="receiver" aria-label={`${name} receiver`}>
@@ -73,20 +70,19 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
     <article
       class="receiver"
       aria-label={`${name} receiver`}
-      data-attended={bench.attended.value === name}
-      onPointerDown={() => bench.attend(name)}
-      onFocusIn={() => bench.attend(name)}
+      data-attended={isAttended}
+      onPointerDown={hands.attend}
+      onFocusIn={hands.attend}
     >
       <div class="receiver-body" data-receiver={name}>
         <Tuner
-          reading={reading}
+          name={name}
+          frequencyMhz={reading.settings.frequencyMhz}
           stations={stations}
           covered={covered.has("frequency")}
           identCovered={covered.has("ident")}
           lit={isLit("frequency") || isLit("station")}
-          onTune={(frequencyMhz, gesture) =>
-            bench.act({ kind: "tune-receiver", receiver: name, frequencyMhz }, gesture)
-          }
+          onTune={hands.tune}
         />
         {shownOn === null ? (
           <Face
@@ -105,8 +101,8 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
                 valueText={`course ${threeDigits(course)}`}
                 follows={face === "cdi" ? "card" : "pointer"}
                 part="course-card"
-                onSet={setCourse}
-                onTurn={turnCourse}
+                onSet={hands.setCourse}
+                onTurn={hands.turnCourse}
               />
             )}
           </Face>
@@ -114,11 +110,7 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
           <p class="shown-on note">The double pointer of {shownOn}’s dial</p>
         )}
         <div class="picks">
-          <FacePick
-            receiver={name}
-            face={face}
-            onPick={(picked) => bench.act({ kind: "set-face", receiver: name, face: picked })}
-          />
+          <FacePick receiver={name} face={face} onPick={hands.pickFace} />
           <ReceiverMore bench={bench} settings={reading.settings} errorCovered={covered.has("needle")} />
         </div>
         <div class="rows">
@@ -142,10 +134,10 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
                 stepBy={1}
                 bigStepBy={10}
                 stepWords="1 degree"
-                read={(text) => readDirection("course", text)}
+                read={readCourse}
                 whole={wholeDirection}
-                onSet={(deg) => setCourse(deg, newGesture())}
-                onStep={(byDeg) => turnCourse(byDeg)}
+                onSet={hands.typeCourse}
+                onStep={hands.stepCourse}
               />
             </div>
           )}
@@ -174,6 +166,30 @@ export function ReceiverView(props: ReceiverViewProps): JSX.Element {
       </div>
     </article>
   );
+}
+
+const readCourse = (text: string) => readDirection("course", text);
+
+/** What hands do to one receiver: the very same functions as long as the receiver is there. */
+function handsOn(bench: Bench, receiver: string, onTurned: () => void) {
+  const setCourse = (deg: number, gesture: string) => {
+    bench.act({ kind: "set-course", receiver, course: stationDeg(deg) }, gesture);
+    onTurned();
+  };
+  const turnCourse = (byDeg: number, gesture: string) => {
+    bench.act({ kind: "turn-course", receiver, byDeg }, gesture);
+    onTurned();
+  };
+  return {
+    setCourse,
+    turnCourse,
+    typeCourse: (deg: number) => setCourse(deg, newGesture()),
+    stepCourse: (byDeg: number) => turnCourse(byDeg, stepGesture(`${receiver} course`)),
+    tune: (frequencyMhz: number, gesture: string) =>
+      bench.act({ kind: "tune-receiver", receiver, frequencyMhz }, gesture),
+    pickFace: (face: FaceKind) => bench.act({ kind: "set-face", receiver, face }),
+    attend: () => bench.attend(receiver),
+  };
 }
 
 interface FaceProps {

@@ -1,18 +1,20 @@
 /** Tunes one receiver: type a frequency or an ident, step through the channels, or pick a station. What is wrong is said in place. */
 
 import type { JSX } from "preact";
-import { useRef, useState } from "preact/hooks";
-import type { ReceiverReading } from "../../panel/index.ts";
+import { useState } from "preact/hooks";
+import { still } from "../../draw/index.ts";
 import { frequencyText, type Station } from "../../radio/index.ts";
 import { arrowStep } from "../input/arrow-step.ts";
 import { useClearedByNextPress } from "../input/cleared-by-next-press.ts";
-import { wheelSteps } from "../input/wheel.ts";
+import { useWheel } from "../input/use-wheel.ts";
 import { newGesture, stepGesture } from "../state/gestures.ts";
 import { CoveredNote } from "./covered-note.tsx";
 import { channelStepped, readTuning, stationsOn } from "./tuning.ts";
 
 export interface TunerProps {
-  readonly reading: ReceiverReading;
+  /** The receiver's name. */
+  readonly name: string;
+  readonly frequencyMhz: number;
   readonly stations: readonly Station[];
   readonly covered: boolean;
   /** A covered ident hides which station is tuned, but not the frequency. */
@@ -25,22 +27,21 @@ export interface TunerProps {
 /** One megahertz is twenty steps of the channel plan. */
 const BIG_STEP_CHANNELS = 20;
 
-export function Tuner(props: TunerProps): JSX.Element {
+export const Tuner = still(function Tuner(props: TunerProps): JSX.Element {
   if (!props.covered) return <OpenTuner {...props} />;
   return (
     <div class="tuner">
-      <span class="receiver-name">{props.reading.settings.name}</span>
+      <span class="receiver-name">{props.name}</span>
       <CoveredNote what="frequency" />
     </div>
   );
-}
+});
 
-function OpenTuner({ reading, stations, identCovered, lit, onTune }: TunerProps): JSX.Element {
-  const { name, frequencyMhz } = reading.settings;
+function OpenTuner(props: TunerProps): JSX.Element {
+  const { name, frequencyMhz, stations, identCovered, lit, onTune } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState("");
   useClearedByNextPress(refused !== "", () => setRefused(""));
-  const steps = useRef(wheelSteps());
   const shown = frequencyText(frequencyMhz);
   const tune = (mhz: number, gesture: string) => {
     setTyped(null);
@@ -54,6 +55,7 @@ function OpenTuner({ reading, stations, identCovered, lit, onTune }: TunerProps)
     else setRefused(read.sentence);
   };
   const step = (by: number) => tune(channelStepped(frequencyMhz, by), stepGesture(`${name} frequency`));
+  const onWheel = useWheel({ stepBy: 1, bigStepBy: BIG_STEP_CHANNELS }, step);
   const id = `${name}-frequency`;
   return (
     <div class="tuner" data-part="frequency" data-lit={lit}>
@@ -77,11 +79,7 @@ function OpenTuner({ reading, stations, identCovered, lit, onTune }: TunerProps)
         onBlur={() => {
           if (typed !== null && typed !== shown) take(typed);
         }}
-        onWheel={(event) => {
-          event.preventDefault();
-          const count = steps.current(event);
-          if (count !== 0) step(count * (event.shiftKey ? BIG_STEP_CHANNELS : 1));
-        }}
+        onWheel={onWheel}
         onKeyDown={(event) => {
           if (event.key === "Enter") {
             take(typed ?? shown);
@@ -105,7 +103,7 @@ function OpenTuner({ reading, stations, identCovered, lit, onTune }: TunerProps)
         <StationPick name={name} frequencyMhz={frequencyMhz} stations={stations} onPick={tune} />
       )}
       <p class="fault" id={`${id}-note`} role="status">
-        {refused === "" ? "" : `${refused}. Still on ${shown}.`}
+        {refused === "" ? null : `${refused}. Still on ${shown}.`}
       </p>
     </div>
   );

@@ -4,7 +4,7 @@
  */
 
 import type { JSX } from "preact";
-import { useRef } from "preact/hooks";
+import { still } from "../../draw/index.ts";
 import { threeDigits, wrap360 } from "../../earth/index.ts";
 import type { Part } from "../../reason/index.ts";
 import { arrowStep } from "../input/arrow-step.ts";
@@ -12,7 +12,7 @@ import { followPointer } from "../input/drag.ts";
 import { readDirection } from "../input/read-number.ts";
 import { turnFollower } from "../input/turn.ts";
 import { useTypedDigits } from "../input/typed-digits.ts";
-import { wheelSteps } from "../input/wheel.ts";
+import { useWheel } from "../input/use-wheel.ts";
 import { newGesture, stepGesture } from "../state/gestures.ts";
 
 export interface TurningCardProps {
@@ -37,9 +37,11 @@ export interface TurningCardProps {
 const BIG_STEP_DEG = 10;
 const DIGITS = 3;
 
-export function TurningCard(props: TurningCardProps): JSX.Element {
+export const TurningCard = still(function TurningCard(props: TurningCardProps): JSX.Element {
   const { name, what, valueDeg, valueText, follows, part, onSet, onTurn } = props;
-  const steps = useRef(wheelSteps());
+  const onWheel = useWheel({ stepBy: 1, bigStepBy: BIG_STEP_DEG }, (byDeg) =>
+    onTurn(byDeg, stepGesture(name)),
+  );
   const typed = useTypedDigits(DIGITS, (text) => {
     const read = readDirection(what, text);
     if (typeof read === "string") return read;
@@ -67,11 +69,7 @@ export function TurningCard(props: TurningCardProps): JSX.Element {
           const gesture = newGesture();
           followPointer(press, (hand) => onSet(wrap360(valueDeg + sense * turnedDeg(hand)), gesture));
         }}
-        onWheel={(event) => {
-          event.preventDefault();
-          const count = steps.current(event);
-          if (count !== 0) onTurn(count * (event.shiftKey ? BIG_STEP_DEG : 1), stepGesture(name));
-        }}
+        onWheel={onWheel}
         onKeyDown={(event) => {
           if (typed.key(event)) return;
           const by = arrowStep(event, 1, BIG_STEP_DEG);
@@ -86,4 +84,4 @@ export function TurningCard(props: TurningCardProps): JSX.Element {
       </p>
     </>
   );
-}
+});

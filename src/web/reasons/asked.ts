@@ -21,6 +21,9 @@ export function litBy(asked: Asked | null, reasons: readonly Reason[]): Lit | nu
   return { receiver: first.receiver, parts: asked.kind === "part" ? [asked.part] : first.parts };
 }
 
+export const isSameLit = (one: Lit | null, other: Lit | null): boolean =>
+  one === other || JSON.stringify(one) === JSON.stringify(other);
+
 export const isSameAsked = (one: Asked | null, other: Asked | null): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 

@@ -3,6 +3,7 @@
  * part of chart or panel lights the steps that made it. A click or a tap keeps it lit, Escape lets go.
  */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { chainOf, spokenSteps } from "../../draw/index.ts";
@@ -11,7 +12,7 @@ import { askingOf } from "../covers/asking.ts";
 import { WithheldSteps } from "../covers/withheld-steps.tsx";
 import { CoveredNote } from "../panel/covered-note.tsx";
 import type { Bench } from "../state/bench.ts";
-import { type Asked, askedNote, isSameAsked, litBy, stepsAsked } from "./asked.ts";
+import { type Asked, askedNote, isSameAsked, isSameLit, litBy, stepsAsked } from "./asked.ts";
 import { bringIntoView } from "./bring-into-view.ts";
 import type { PointedPart } from "./part-at.ts";
 import { listenToPointing } from "./pointing.ts";
@@ -34,7 +35,8 @@ export function ReasonsView({ bench, headed, onPointedAt }: ReasonsViewProps): J
   const { asked, kept, point, keep, letGo } = useAsked(bench);
   const lit = useMemo(() => (covered ? null : litBy(asked, reasons)), [covered, asked, reasons]);
   useEffect(() => {
-    bench.lit.value = lit;
+    // The same light again would have every view drawn twice.
+    if (!isSameLit(bench.lit.peek(), lit)) bench.lit.value = lit;
   }, [bench, lit]);
   const steps = stepsAsked(asked, reasons);
   const chain = useRef<HTMLDivElement>(null);
@@ -194,7 +196,7 @@ function Cautions({ bench }: { readonly bench: Bench }): JSX.Element | null {
 
 /** Whose argument is shown. Touching a receiver's controls chooses it too. */
 export function ReceiverTabs({ bench }: { readonly bench: Bench }): JSX.Element | null {
-  const receivers = bench.scene.value.receivers;
+  const receivers = useComputed(() => bench.scene.value.receivers).value;
   if (receivers.length < 2) return null;
   return (
     <fieldset class="tabs" aria-label="Receiver argued about">

@@ -1,5 +1,6 @@
 /** A receiver's ident: the button, and while it is pressed its volume and the keying. Stops when it leaves the page. */
 
+import { useComputed } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import type { Theme } from "../../draw/index.ts";
@@ -21,6 +22,7 @@ export interface IdentifyRowProps {
 
 export function IdentifyRow({ bench, identify, reading, theme, lit }: IdentifyRowProps): JSX.Element {
   const { name } = reading.settings;
+  const covers = useComputed(() => bench.scene.value.covers).value;
   useEffect(
     () => () => {
       if (identify.playing.peek() === name) identify.stop();
@@ -33,7 +35,7 @@ export function IdentifyRow({ bench, identify, reading, theme, lit }: IdentifyRo
         <IdentifyButton bench={bench} identify={identify} receiver={name} />
         {identify.playing.value === name ? <IdentVolume identify={identify} /> : null}
       </div>
-      <IdentKeying identify={identify} reading={reading} covers={bench.scene.value.covers} theme={theme} />
+      <IdentKeying identify={identify} reading={reading} covers={covers} theme={theme} />
     </div>
   );
 }
