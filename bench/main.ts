@@ -1,9 +1,16 @@
 /** Prints how fast the parts are that the bench redraws and the classroom waits for. `npm run bench [-- navaids.csv]`. */
 
 import { bearings } from "./bearings.ts";
+import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
 import { worldwide } from "./worldwide.ts";
 
-for (const section of [bearings, panelStates, () => worldwide(process.argv[2] ?? null), pictures])
+for (const section of [
+  bearings,
+  panelStates,
+  needleFields,
+  () => worldwide(process.argv[2] ?? null),
+  pictures,
+])
   console.log(section().join("\n"));

@@ -7,21 +7,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
-import { ensureChromium } from "./chromium.mjs";
+import { CHROMIUM_FLAGS, ensureChromium } from "./chromium.mjs";
 import { prepare, runScript } from "./prepare.mjs";
 import { startBench } from "./start-bench.mjs";
 
 const SECONDS = 5;
 const SLOWED = [1, 4];
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 
 /** In the page: notes every frame and, for every hand event, the time until the frame after it was handed over. */
 function watchInPage() {
@@ -86,7 +77,7 @@ await runScript(async () => {
   const bench = await startBench();
   const context = await chromium.launchPersistentContext(profile, {
     executablePath,
-    args: FLAGS,
+    args: CHROMIUM_FLAGS,
     viewport: { width: 1440, height: 900 },
   });
   try {

@@ -15,6 +15,17 @@ const NAMES = [
   "chrome",
 ];
 
+/** How every Chromium is started here: by itself, with no graphics card, and asking nobody for anything. */
+export const CHROMIUM_FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
 /**
  * Path of a Chromium or a relative of it; null when there is none. `NEEDLEWORK_CHROMIUM` comes before any other.
  * @param {NodeJS.ProcessEnv} [env]

@@ -5,20 +5,11 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
-import { ensureChromium } from "./chromium.mjs";
+import { CHROMIUM_FLAGS, ensureChromium } from "./chromium.mjs";
 import { prepare, ROOT, runScript } from "./prepare.mjs";
 import { startBench } from "./start-bench.mjs";
 
 const INTO = join(ROOT, "docs/gallery");
-const FLAGS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 const DESK = { width: 1440, height: 900 };
 const SMALL = { width: 1024, height: 768 };
 const PHONE = { width: 390, height: 844 };
@@ -92,7 +83,7 @@ const PICTURES = [
 
 await runScript(async () => {
   await prepare();
-  const browser = await chromium.launch({ executablePath: await ensureChromium(), args: FLAGS });
+  const browser = await chromium.launch({ executablePath: await ensureChromium(), args: CHROMIUM_FLAGS });
   const bench = await startBench();
   try {
     mkdirSync(INTO, { recursive: true });

@@ -2,25 +2,14 @@
 
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
-import { findChromium } from "../../scripts/chromium.mjs";
+import { CHROMIUM_FLAGS, findChromium } from "../../scripts/chromium.mjs";
 import { buildServer, type SceneSettings } from "../../src/server/index.ts";
-
-const FLAGS = [
-  "--headless",
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
 
 /** A Chromium with a new, empty user data folder, which it takes away again when closed. */
 export async function startBrowser(): Promise<Browser> {
   const executablePath = findChromium();
   if (executablePath === null) throw new Error("no Chromium was found; name one in NEEDLEWORK_CHROMIUM");
-  return chromium.launch({ executablePath, args: FLAGS });
+  return chromium.launch({ executablePath, args: CHROMIUM_FLAGS });
 }
 
 export interface BenchServer {

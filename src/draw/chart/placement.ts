@@ -104,7 +104,7 @@ export function hiddenCost(
     if (obstacle.kind === "path") {
       if (meets(obstacle.bounds, box, reachPx)) cost += obstacle.weight * lengthInside(obstacle.points, box);
     } else if (near(obstacle, box, reachPx)) {
-      cost += weighed(obstacle.weight, (point) => covers(obstacle, point));
+      cost += weighed(obstacle.weight, coveredBy(obstacle));
     }
   }
   return cost;
@@ -206,23 +206,33 @@ function near(obstacle: Exclude<Obstacle, { kind: "path" }>, box: LabelBox, reac
   return apart <= reachPx + Math.hypot(obstacle.box.widthPx, obstacle.box.heightPx) / 2;
 }
 
-function covers(obstacle: Exclude<Obstacle, { kind: "path" }>, point: PaperPoint): boolean {
+function coveredBy(obstacle: Exclude<Obstacle, { kind: "path" }>): (point: PaperPoint) => boolean {
   if (obstacle.kind === "ring") {
-    const apart = Math.hypot(point.x - obstacle.centre.x, point.y - obstacle.centre.y);
-    return apart >= obstacle.innerPx && apart <= obstacle.outerPx;
+    const { centre, innerPx, outerPx } = obstacle;
+    return (point) => {
+      const apart = Math.hypot(point.x - centre.x, point.y - centre.y);
+      return apart >= innerPx && apart <= outerPx;
+    };
   }
-  const local = inFrameOf(obstacle.box, point);
-  return Math.abs(local.x) <= obstacle.box.widthPx / 2 && Math.abs(local.y) <= obstacle.box.heightPx / 2;
+  const { widthPx, heightPx } = obstacle.box;
+  const local = inFrameOf(obstacle.box);
+  return (point) => {
+    const { x, y } = local(point);
+    return Math.abs(x) <= widthPx / 2 && Math.abs(y) <= heightPx / 2;
+  };
 }
 
-/** The point seen from the middle of the box, along its own sides. */
-function inFrameOf(box: LabelBox, point: PaperPoint): PaperPoint {
-  const dx = point.x - box.x;
-  const dy = point.y - box.y;
-  if (box.turnDeg === 0) return { x: dx, y: dy };
-  const along = paperVector(90 + box.turnDeg);
-  const down = paperVector(180 + box.turnDeg);
-  return { x: dx * along.x + dy * along.y, y: dx * down.x + dy * down.y };
+/** A point seen from the middle of the box, along its own sides. */
+function inFrameOf(box: LabelBox): (point: PaperPoint) => PaperPoint {
+  const { x, y, turnDeg } = box;
+  if (turnDeg === 0) return (point) => ({ x: point.x - x, y: point.y - y });
+  const along = paperVector(90 + turnDeg);
+  const down = paperVector(180 + turnDeg);
+  return (point) => {
+    const dx = point.x - x;
+    const dy = point.y - y;
+    return { x: dx * along.x + dy * along.y, y: dx * down.x + dy * down.y };
+  };
 }
 
 /** How much of a path lies in the box, px. */
@@ -233,10 +243,11 @@ function lengthInside(points: readonly PaperPoint[], box: LabelBox): number {
     top: -box.heightPx / 2,
     bottom: box.heightPx / 2,
   };
+  const inFrame = inFrameOf(box);
   let length = 0;
   let previous: PaperPoint | null = null;
   for (const point of points) {
-    const local = inFrameOf(box, point);
+    const local = inFrame(point);
     if (previous) {
       const part = clipSegment(previous, local, half);
       if (part) length += Math.hypot(part[1].x - part[0].x, part[1].y - part[0].y);

@@ -3,6 +3,7 @@
 import type { ReceiverReading } from "../../panel/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
+import { still } from "../still.ts";
 import type { Theme } from "../theme.ts";
 import { DialRing } from "./compass-card.tsx";
 import { CourseIndicator } from "./course-indicator.tsx";
@@ -53,10 +54,26 @@ function CoveredDial({ names, sizePx, theme }: CoveredDialProps) {
   );
 }
 
+const servedBy = (reading: ReceiverReading, second: ReceiverReading | undefined) =>
+  second === undefined ? [reading] : [reading, second];
+
+const namesOf = (reading: ReceiverReading, second: ReceiverReading | undefined): string =>
+  servedBy(reading, second)
+    .map((each) => each.settings.name)
+    .join(" and ");
+
+type FaceWords = Pick<DialProps, "reading" | "covers"> & { readonly second: ReceiverReading | undefined };
+
+/** What is read, and not where the needle is on its way there. */
+const FaceInWords = still(function FaceInWords({ reading, second, covers }: FaceWords) {
+  return servedBy(reading, second)
+    .map((each) => faceSentence(each, covers))
+    .join(" ");
+});
+
 /** One receiver's face as a picture; `sizePx` is its side, 120 and more. A magnetic indicator may serve a `second` receiver. */
 export function ReceiverFace(props: DialProps & { readonly second?: ReceiverReading | undefined }) {
   const { reading, second, sizePx, idPrefix, covers } = props;
-  const served = second === undefined ? [reading] : [reading, second];
   const side = px(sizePx);
   const half = px(sizePx / 2);
   return (
@@ -68,8 +85,10 @@ export function ReceiverFace(props: DialProps & { readonly second?: ReceiverRead
       role="img"
       aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
     >
-      <title id={`${idPrefix}-title`}>{served.map((each) => each.settings.name).join(" and ")}</title>
-      <desc id={`${idPrefix}-desc`}>{served.map((each) => faceSentence(each, covers)).join(" ")}</desc>
+      <title id={`${idPrefix}-title`}>{namesOf(reading, second)}</title>
+      <desc id={`${idPrefix}-desc`}>
+        <FaceInWords reading={reading} second={second} covers={covers} />
+      </desc>
       <g transform={`translate(${half} ${half})`}>
         <Dial {...props} />
       </g>

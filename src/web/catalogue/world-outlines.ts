@@ -1,7 +1,7 @@
 /** The outlines of the world's land, fetched when a chart first leaves the scene's own. */
 
 import { signal } from "@preact/signals";
-import { useEffect } from "preact/hooks";
+import { useEffect, useMemo } from "preact/hooks";
 import { type ChartView, type WorldOutlines, worldLandIsWanted } from "../../draw/index.ts";
 import type { Land } from "../../radio/index.ts";
 import type { Scene } from "../../scene/index.ts";
@@ -11,7 +11,10 @@ const outlines = signal<WorldOutlines | null>(null);
 
 /** The world's land for a view that wants it, once it has come; null otherwise. */
 export function useWorldLand(view: ChartView, size: ChartSize, land: Land | null): WorldOutlines | null {
-  const wanted = worldLandIsWanted(view, size.heightPx / size.widthPx, land);
+  const wanted = useMemo(
+    () => worldLandIsWanted(view, size.heightPx / size.widthPx, land),
+    [view, size, land],
+  );
   useEffect(() => {
     if (wanted) void loadWorldLand();
   }, [wanted]);
