@@ -6,11 +6,13 @@ import {
   coverOver,
   FIX_INKS,
   FIX_WORDS,
+  type FieldKind,
   type FieldShown,
   fieldTitle,
   inksFor,
   RECEPTION_INKS,
   RECEPTION_WORDS,
+  still,
   type Theme,
 } from "../../draw/index.ts";
 import {
@@ -38,7 +40,7 @@ export function FieldLegend({ scene, choice, receptions, theme }: FieldLegendPro
     <section class="field-legend" aria-label="Legend of the needle field">
       <h2>{fieldTitle(choice, scene.aircraft.altitudeFt)}</h2>
       {covered === null ? (
-        <Entries choice={choice} receptions={receptions} inks={inks} />
+        <Entries kind={choice.kind} receptions={receptions} inks={inks} />
       ) : (
         <p class="note">Not shown: {covered} is covered.</p>
       )}
@@ -47,18 +49,18 @@ export function FieldLegend({ scene, choice, receptions, theme }: FieldLegendPro
 }
 
 interface EntriesProps {
-  readonly choice: FieldShown;
+  readonly kind: FieldKind;
   readonly receptions: readonly FieldReception[];
   readonly inks: Uint8Array;
 }
 
 const STEPS = Array.from({ length: 2 * STEPS_EACH_SIDE + 1 }, (_, index) => index - STEPS_EACH_SIDE);
 
-function Entries({ choice, receptions, inks }: EntriesProps): JSX.Element {
+const Entries = still(function Entries({ kind, receptions, inks }: EntriesProps): JSX.Element {
   const noBearing = receptions.every((reception) => !/^(good|weak)/.test(reception));
-  if (receptions.length > 0 && noBearing && choice.kind !== "reception")
+  if (receptions.length > 0 && noBearing && kind !== "reception")
     return <p class="note">No bearing here: {receptions.map((each) => RECEPTION_WORDS[each]).join(", ")}.</p>;
-  switch (choice.kind) {
+  switch (kind) {
     case "needle":
       return (
         <div class="needle-ramp">
@@ -118,7 +120,7 @@ function Entries({ choice, receptions, inks }: EntriesProps): JSX.Element {
         </ul>
       );
   }
-}
+});
 
 /** Weak is weak, inside the volume or not: one entry for all that is called the same. */
 const withoutRepeats = (receptions: readonly FieldReception[]): FieldReception[] =>
