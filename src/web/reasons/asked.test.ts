@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Part, Reason, ReasonRule } from "../../reason/index.ts";
-import { askedNote, litBy, stepsAsked } from "./asked.ts";
+import { askedNote, isSameLit, litBy, stepsAsked } from "./asked.ts";
 
 const step = (number: number, rule: ReasonRule, parts: readonly Part[], receiver = "NAV1"): Reason => ({
   receiver,
@@ -39,5 +39,12 @@ describe("what the chain is asked for", () => {
       expect(litBy(asked, CHAIN)).toBeNull();
       expect(askedNote(asked, CHAIN)).toBe("");
     }
+  });
+
+  it("lights the same while the numbers in the steps change, and another light for another part", () => {
+    const later = CHAIN.map((each) => ({ ...each, sentence: `${each.sentence}, later` }));
+    expect(isSameLit(litBy(part("needle"), CHAIN), litBy(part("needle"), later))).toBe(true);
+    expect(isSameLit(litBy(part("needle"), CHAIN), litBy(part("flag"), CHAIN))).toBe(false);
+    expect(isSameLit(litBy(part("needle"), CHAIN), null)).toBe(false);
   });
 });
