@@ -221,8 +221,10 @@ function placeBlock(
   const s = frame.typeScale;
   const height = feet(situation.scene.aircraft.altitudeFt);
   const heading = `heading ${threeDigits(situation.scene.aircraft.heading)}`;
+  // On a small sheet that also names lines here the height gives way: the panel says it, and the block hides less.
+  const shortened = lines.length > 0 ? [heading] : [heading, height];
   const headings =
-    aircraft.headingDeg === null ? [height] : isSmall(frame) ? [heading, height] : [`${heading} · ${height}`];
+    aircraft.headingDeg === null ? [height] : isSmall(frame) ? shortened : [`${heading} · ${height}`];
   const widths = [
     ...headings.map((text) => wordsWidthPx(text, aircraftLabelStyle(s)) + 4),
     ...lines.map((label) => sizeOf(frame, label).widthPx),
