@@ -29,12 +29,12 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
       {
         what: "Turn its heading",
         hand: "drag the ring before its nose, or the heading card",
-        keys: "`arrows` 1°, `Shift` 10°",
+        keys: "`arrows` 1°, `Shift` or `Page Up`, `Page Down` 10°",
       },
       {
         what: "Turn a course",
         hand: "drag the face's card, turn the wheel over it, or − and +",
-        keys: "`arrows` 1°, `Shift` 10°, or type three digits",
+        keys: "as the heading, or three digits typed on the card; `Backspace` mends, `Escape` drops them",
       },
       {
         what: "Tune",
@@ -44,7 +44,7 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
       {
         what: "Ask why",
         hand: "point at a step of the reasons, or press a needle, a flag, a reading",
-        keys: "Tab to the step; `Escape` lets go",
+        keys: "Tab to it, `Enter` keeps it lit, `Escape` lets go",
       },
     ],
   },
@@ -57,7 +57,7 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
       {
         what: "Measure",
         hand: "Measure, or drag with Shift held",
-        keys: "Measure, then `arrows` and `Enter`",
+        keys: "Measure, then `arrows` and `Enter` or `Space`; `Escape` ends",
       },
     ],
   },
@@ -83,14 +83,18 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
         hand: "1 s and 10 s",
         keys: "`.` and `,`, ten seconds with `Shift`",
       },
-      { what: "Stopwatch", hand: "Start, on the panel", keys: "`T`, and `Shift` `T` to reset" },
+      { what: "Stopwatch", hand: "Start, on the panel", keys: "`T` starts and stops it, `Shift` `T` resets" },
     ],
   },
   {
     title: "The scene",
     rows: [
       { what: "Cover something", hand: "Cover", keys: "`C`" },
-      { what: "Take back, bring again", hand: "Undo, Redo", keys: "`Ctrl` `Z`, `Ctrl` `Shift` `Z`" },
+      {
+        what: "Take back, bring again",
+        hand: "Undo, Redo",
+        keys: "`Ctrl` `Z`, then `Ctrl` `Shift` `Z` or `Ctrl` `Y`",
+      },
       { what: "Save, open, print", hand: "Share", keys: "`Ctrl` `S`, `Ctrl` `O`, `Ctrl` `P`" },
       { what: "This sheet", hand: "Help", keys: "`?`" },
     ],
