@@ -9,7 +9,7 @@ it.each([
   [4, 374, 1, "beside"],
   [1, 416, 1, "beside"],
   [2, 416, 2, "stacked"],
-  [3, 416, 1, "beside"],
+  [3, 416, 3, "stacked"],
   [4, 416, 1, "beside"],
   [1, 547, 1, "beside"],
   [2, 547, 2, "stacked"],

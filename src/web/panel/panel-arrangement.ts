@@ -7,7 +7,7 @@ export interface PanelArrangement {
 }
 
 /** Narrowest column in which a face with its controls below is easily read, px. */
-const LEAST_STACKED_PX = 164;
+const LEAST_STACKED_PX = 138;
 /** Narrowest column for a face beside its controls, px. */
 const LEAST_BESIDE_PX = 250;
 
