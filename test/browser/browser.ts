@@ -49,7 +49,13 @@ export async function openPage(
   /** What stands on the page when it has come up. */
   ready = ".chart-ground > svg",
 ): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
-  const context = await browser.newContext({ viewport: DESKTOP, reducedMotion: "reduce", ...options });
+  const context = await browser.newContext({
+    viewport: DESKTOP,
+    reducedMotion: "reduce",
+    // Keeping every file for offline use would cost each of these short visits a second.
+    serviceWorkers: "block",
+    ...options,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const errors: string[] = [];

@@ -17,12 +17,16 @@ declare module "vitest" {
 
 export async function setup(project: TestProject): Promise<() => void> {
   const folder = mkdtempSync(join(tmpdir(), "needlework-page-"));
+  // As `npm start` builds it; the test runner's own environment would leave parts out, such as what keeps it offline.
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = "production";
   await build({
     configFile: join(ROOT, "vite.web.config.ts"),
     root: join(ROOT, "src/web"),
     logLevel: "error",
     build: { outDir: folder, emptyOutDir: true },
   });
+  process.env.NODE_ENV = before;
   project.provide("pageFolder", folder);
   return () => rmSync(folder, { recursive: true, force: true });
 }
