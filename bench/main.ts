@@ -4,6 +4,7 @@ import { bearings } from "./bearings.ts";
 import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
+import { signals } from "./signal.ts";
 import { worldwide } from "./worldwide.ts";
 
 for (const section of [
@@ -11,6 +12,7 @@ for (const section of [
   panelStates,
   needleFields,
   () => worldwide(process.argv[2] ?? null),
+  signals,
   pictures,
 ])
   console.log(section().join("\n"));

@@ -130,6 +130,30 @@ test("blades that pass at near twice 30 Hz swing the needle by up to 6 degrees; 
   expect(swingDeg(75)).toBeLessThan(0.1);
 });
 
+test("a block of unequal parts, a start or an offset that is no number are refused", () => {
+  const made = composite(signalOf({}), { sampleRateHz: 24_000 });
+  expect(() => made.baseband(new Float64Array(2), new Float64Array(3))).toThrow("got 2 and 3");
+  for (const options of [{ startS: Number.NaN }, { carrierOffsetHz: Number.POSITIVE_INFINITY }])
+    expect(() => composite(signalOf({}), { sampleRateHz: 24_000, ...options })).toThrow(
+      "numbers of seconds and hertz",
+    );
+});
+
+test("a minute on, the samples are still those of the formula", () => {
+  const [sampleRateHz, startS, radialDeg] = [44_100, 7.25, 77];
+  const made = composite(signalOf({ radialDeg }), { sampleRateHz, startS });
+  const block = new Float64Array(sampleRateHz);
+  for (let second = 0; second < 60; second++) made.audio(block);
+  const turn = 2 * Math.PI;
+  block.slice(0, 300).forEach((value, at) => {
+    // Whole seconds are whole turns of 30 and of 9960 Hz, so the last block repeats the first.
+    const atS = startS + at / sampleRateHz;
+    const tone = Math.cos(turn * 30 * atS - (radialDeg * Math.PI) / 180);
+    const subcarrier = Math.cos(turn * 9960 * atS + 16 * Math.sin(turn * 30 * atS));
+    expect(Math.abs(value - (1 + 0.3 * tone + 0.3 * subcarrier))).toBeLessThan(1e-9);
+  });
+});
+
 test("a rate too low for the sub-carrier is refused", () => {
   expect(() => composite(signalOf({}), { sampleRateHz: 22_050 })).toThrow(
     "a VOR's composite needs 24000 samples a second or more, got 22050",

@@ -13,6 +13,7 @@ import type { StationDeg } from "../earth/index.ts";
 import { gaussianPairs } from "./gaussian-noise.ts";
 import { identKey } from "./ident-key.ts";
 import { LIGHT_M_PER_S, pathPhaseRad } from "./reflection.ts";
+import { cosOfTurns, RUN, type TurningPhasor, turningPhasor } from "./turning-phasor.ts";
 import type { VorModulation } from "./vor-modulation.ts";
 
 const RAD = Math.PI / 180;
@@ -60,7 +61,7 @@ export interface SampleOptions {
 
 /** Makes a signal block by block; every call goes on where the last one ended. */
 export interface Composite {
-  /** Fills both with the complex envelope, carrier amplitude 1. They must be equally long. */
+  /** Fills both with the complex envelope, carrier amplitude 1. Throws RangeError unless they are equally long. */
   baseband(inPhase: Float64Array, quadrature: Float64Array): void;
   /** Fills with the AM detector's output: the envelope's size, direct part included, carrier amplitude 1. */
   audio(samples: Float64Array): void;
@@ -69,98 +70,124 @@ export interface Composite {
 /** The least rate that holds the sub-carrier with its swing: the 9960 Hz part reaches to about 10.7 kHz. */
 export const LEAST_SAMPLE_RATE_HZ = 24_000;
 
-/** The samples of a signal. Throws RangeError on a rate below 24 kHz. */
+/** The samples of a signal. Throws RangeError on a rate below 24 kHz, and on a rate, offset or start that is no number. */
 export function composite(signal: VorSignal, options: SampleOptions): Composite {
   const { sampleRateHz, carrierOffsetHz = 0, startS = 0 } = options;
-  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ))
+  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ && Number.isFinite(sampleRateHz)))
     throw new RangeError(
       `a VOR's composite needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
     );
+  if (!(Number.isFinite(startS) && Number.isFinite(carrierOffsetHz)))
+    throw new RangeError(
+      `a composite's start and carrier offset are numbers of seconds and hertz, got ${startS} and ${carrierOffsetHz}`,
+    );
   const { modulation, propeller } = signal;
-  const { toneDepth, subcarrierDepth, deviationRatio, identDepth } = modulation;
-  const toneRad = TURN * modulation.toneHz;
-  const subcarrierRad = TURN * modulation.subcarrierHz;
-  const identRad = TURN * modulation.identHz;
-  const bladeRad = TURN * (propeller?.bladePassHz ?? 0);
+  const { toneDepth, subcarrierDepth, identDepth } = modulation;
+  const ratioTurns = modulation.deviationRatio / TURN;
+  const turning = (hz: number): TurningPhasor => turningPhasor(hz, sampleRateHz, startS);
+  const tone = turning(modulation.toneHz);
+  const subcarrier = turning(modulation.subcarrierHz);
+  const identTone = turning(modulation.identHz);
+  const blade = turning(propeller?.bladePassHz ?? 0);
+  const offset = turning(carrierOffsetHz);
+  const phasors = [tone, subcarrier, identTone, blade, offset];
   const bladeDepth = propeller?.depth ?? 0;
-  const offsetRad = TURN * carrierOffsetHz;
   const key = identKey(modulation.ident);
+  const isKeyed = modulation.ident.kind !== "none";
   const ways = waysOf(signal);
   const noise = signal.carrierToNoiseDbHz === null ? null : gaussianPairs(signal.seed);
   // Carrier power 1; the noise of a complex sample has power N0 times the rate, half of it in each part.
   const noiseEach = Math.sqrt(sampleRateHz / 10 ** ((signal.carrierToNoiseDbHz ?? 0) / 10) / 2);
   let index = 0;
 
-  let inPhaseNow = 0;
-  let quadratureNow = 0;
-  const step = (): void => {
-    const atS = startS + index / sampleRateHz;
-    index++;
-    const down = key(atS);
-    const ident = down === 0 ? 0 : identDepth * down * Math.sin(identRad * atS);
-    let inPhase = 0;
-    let quadrature = 0;
-    for (const way of ways) {
-      const leftS = atS - way.delayS;
-      const tone = Math.cos(toneRad * leftS - way.amPhase);
-      const swing = deviationRatio * Math.sin(toneRad * leftS + way.fmPhase);
-      const envelope =
-        1 + toneDepth * tone + subcarrierDepth * Math.cos(subcarrierRad * leftS + swing) + ident;
-      inPhase += way.inPhase * envelope;
-      quadrature += way.quadrature * envelope;
+  /** Toward `quadrature` the imaginary part, or where there is none the size of both toward `inPhase`. */
+  const fill = (inPhases: Float64Array, quadratures: Float64Array | null): void => {
+    for (let at = 0; at < inPhases.length; at++) {
+      const since = index % RUN;
+      if (since === 0) for (const phasor of phasors) phasor.toRun(index);
+      const toneCos = tone.cos[since] as number;
+      const toneSin = tone.sin[since] as number;
+      const subcarrierTurns = subcarrier.turns[since] as number;
+      const down = isKeyed ? key(startS + index / sampleRateHz) : 0;
+      const ident = down === 0 ? 0 : identDepth * down * (identTone.sin[since] as number);
+      let inPhase = 0;
+      let quadrature = 0;
+      for (let each = 0; each < ways.length; each++) {
+        const way = ways[each] as Way;
+        const am = toneCos * way.amCos + toneSin * way.amSin;
+        const swingTurns = ratioTurns * (toneSin * way.fmCos + toneCos * way.fmSin);
+        const envelope =
+          1 +
+          toneDepth * am +
+          subcarrierDepth * cosOfTurns(subcarrierTurns - way.subcarrierDelayTurns + swingTurns) +
+          ident;
+        inPhase += way.inPhase * envelope;
+        quadrature += way.quadrature * envelope;
+      }
+      if (bladeDepth !== 0) {
+        const blades = 1 + bladeDepth * (blade.cos[since] as number);
+        inPhase *= blades;
+        quadrature *= blades;
+      }
+      if (carrierOffsetHz !== 0) {
+        const cos = offset.cos[since] as number;
+        const sin = offset.sin[since] as number;
+        const turned = inPhase * cos - quadrature * sin;
+        quadrature = inPhase * sin + quadrature * cos;
+        inPhase = turned;
+      }
+      if (noise !== null) {
+        noise.next();
+        inPhase += noiseEach * noise.first;
+        quadrature += noiseEach * noise.second;
+      }
+      index++;
+      if (quadratures === null) inPhases[at] = Math.sqrt(inPhase * inPhase + quadrature * quadrature);
+      else {
+        inPhases[at] = inPhase;
+        quadratures[at] = quadrature;
+      }
     }
-    const blades = 1 + bladeDepth * Math.cos(bladeRad * atS);
-    inPhase *= blades;
-    quadrature *= blades;
-    if (carrierOffsetHz !== 0) {
-      const cos = Math.cos(offsetRad * atS);
-      const sin = Math.sin(offsetRad * atS);
-      const turned = inPhase * cos - quadrature * sin;
-      quadrature = inPhase * sin + quadrature * cos;
-      inPhase = turned;
-    }
-    if (noise !== null) {
-      noise.next();
-      inPhase += noiseEach * noise.first;
-      quadrature += noiseEach * noise.second;
-    }
-    inPhaseNow = inPhase;
-    quadratureNow = quadrature;
   };
   return {
     baseband(inPhase, quadrature) {
-      for (let at = 0; at < inPhase.length; at++) {
-        step();
-        inPhase[at] = inPhaseNow;
-        quadrature[at] = quadratureNow;
-      }
+      if (inPhase.length !== quadrature.length)
+        throw new RangeError(
+          `both parts of a baseband are equally long, got ${inPhase.length} and ${quadrature.length}`,
+        );
+      fill(inPhase, quadrature);
     },
-    audio(samples) {
-      for (let at = 0; at < samples.length; at++) {
-        step();
-        samples[at] = Math.sqrt(inPhaseNow * inPhaseNow + quadratureNow * quadratureNow);
-      }
-    },
+    audio: (samples) => fill(samples, null),
   };
 }
 
+/** Phases as cosine and sine, so that one turning tone serves every way. */
 interface Way {
-  readonly delayS: number;
-  readonly amPhase: number;
-  readonly fmPhase: number;
+  /** Of the AM, behind the station's clock; of the FM, ahead of it. The delay is in both. */
+  readonly amCos: number;
+  readonly amSin: number;
+  readonly fmCos: number;
+  readonly fmSin: number;
+  readonly subcarrierDelayTurns: number;
+  /** Of the carrier, strength included. */
   readonly inPhase: number;
   readonly quadrature: number;
 }
 
 /** The direct way, then the echoes. */
 function waysOf(signal: VorSignal): Way[] {
-  const conventional = signal.modulation.kind === "conventional";
+  const { kind, toneHz, subcarrierHz } = signal.modulation;
   const way = (azimuth: number, extraPathM: number, amplitude: number): Way => {
     const carrier = pathPhaseRad(extraPathM, signal.frequencyMhz);
+    const delayS = extraPathM / LIGHT_M_PER_S;
+    const amPhase = TURN * toneHz * delayS + (kind === "conventional" ? azimuth * RAD : 0);
+    const fmPhase = (kind === "conventional" ? 0 : azimuth * RAD) - TURN * toneHz * delayS;
     return {
-      delayS: extraPathM / LIGHT_M_PER_S,
-      amPhase: conventional ? azimuth * RAD : 0,
-      fmPhase: conventional ? 0 : azimuth * RAD,
+      amCos: Math.cos(amPhase),
+      amSin: Math.sin(amPhase),
+      fmCos: Math.cos(fmPhase),
+      fmSin: Math.sin(fmPhase),
+      subcarrierDelayTurns: subcarrierHz * delayS,
       inPhase: amplitude * Math.cos(carrier),
       quadrature: amplitude * Math.sin(carrier),
     };

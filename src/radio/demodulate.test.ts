@@ -117,6 +117,56 @@ test("before a whole look there is no radial, and a rate below 24 kHz is refused
   );
 });
 
+test("noise that has ended is forgotten as the radial is", () => {
+  const sampleRateHz = 24_000;
+  const receiver = vorDemodulator({ sampleRateHz, averagingS: 0.3 });
+  const samples = new Float64Array(3 * sampleRateHz);
+  composite(signalOf({ carrierToNoiseDbHz: 50 }), { sampleRateHz }).audio(samples);
+  receiver.pushAudio(samples);
+  expect(receiver.measured().carrierToNoiseDbHz).toBeCloseTo(50, -0.7);
+  composite(signalOf({ carrierToNoiseDbHz: 80 }), { sampleRateHz, startS: 3 }).audio(samples);
+  receiver.pushAudio(samples);
+  // Ten averaging times: what is left of the noise is 43 dB down.
+  expect(receiver.measured().carrierToNoiseDbHz).toBeCloseTo(80, -0.7);
+});
+
+test("a sample that is no number is refused and leaves no trace", () => {
+  const sampleRateHz = 24_000;
+  const samples = new Float64Array(sampleRateHz);
+  composite(signalOf({ radialDeg: 50 }), { sampleRateHz }).audio(samples);
+  const receiver = vorDemodulator({ sampleRateHz });
+  receiver.pushAudio(samples.subarray(0, 12_000));
+  for (const strange of [Number.NaN, Number.POSITIVE_INFINITY, -1e31]) {
+    const place = `samples are numbers below 1e30 in size, got ${strange} at place 1 of a block`;
+    expect(() => receiver.pushAudio([1, strange])).toThrow(place);
+    expect(() => receiver.pushBaseband([1, 1], [0, strange])).toThrow(place);
+  }
+  expect(() => receiver.pushBaseband([1, 1], [0])).toThrow("equally long, got 2 and 1");
+  receiver.pushAudio(samples.subarray(12_000));
+  const untouched = vorDemodulator({ sampleRateHz });
+  untouched.pushAudio(samples);
+  expect(receiver.measured()).toEqual(untouched.measured());
+});
+
+test("silence has no radial, no carrier, and no figure that is no number", () => {
+  const receiver = vorDemodulator({ sampleRateHz: 48_000 });
+  for (const heardS of [0, 1]) {
+    receiver.pushAudio(new Float64Array(48_000 * heardS));
+    const { radial, ...figures } = receiver.measured();
+    expect(radial).toBeNull();
+    expect(Object.values(figures).filter(Number.isNaN)).toEqual([]);
+    expect(figures).toMatchObject({ carrier: 0, toneAmplitude: 0, carrierToNoiseDbHz: -Infinity });
+  }
+});
+
+test("a rate or an averaging time that is none is refused", () => {
+  expect(() => vorDemodulator({ sampleRateHz: Number.POSITIVE_INFINITY })).toThrow("got Infinity");
+  for (const averagingS of [0, -1, Number.NaN])
+    expect(() => vorDemodulator({ sampleRateHz: 48_000, averagingS })).toThrow(
+      `an averaging time is above 0 seconds, got ${averagingS}`,
+    );
+});
+
 test("a localizer's 90 and 150 Hz are seen for what they are", () => {
   const sampleRateHz = 48_000;
   const samples = Float64Array.from({ length: sampleRateHz }, (_, index) => {

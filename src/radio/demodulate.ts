@@ -35,16 +35,16 @@ export interface SignalMeasurement {
   readonly subcarrierHz: number;
   /** Swing of the sub-carrier over its tone. */
   readonly deviationRatio: number;
-  /** Carrier power over noise density, dB-Hz, from what is heard where no line of the signal stands; infinite where nothing is. */
+  /** Carrier power over noise density, dB-Hz, from what is heard where no line of the signal stands; infinite where nothing is, minus infinite without a carrier. */
   readonly carrierToNoiseDbHz: number;
   /** Looks taken so far, about 30 a second. */
   readonly looks: number;
 }
 
 export interface VorDemodulator {
-  /** Output of an AM detector, direct part included. */
+  /** Output of an AM detector, direct part included. Throws RangeError, and takes nothing in, where a sample is no number. */
   pushAudio(samples: ArrayLike<number>): void;
-  /** Complex envelope of the carrier, which may stand off the middle of the band. Both equally long. */
+  /** Complex envelope of the carrier, which may stand off the middle of the band. Throws the same; both must be equally long. */
   pushBaseband(inPhase: ArrayLike<number>, quadrature: ArrayLike<number>): void;
   measured(): SignalMeasurement;
   readonly ident: IdentListener;
@@ -124,13 +124,14 @@ function tapsFor(sampleRateHz: number): Taps {
   return taps;
 }
 
-/** A receiver. Throws RangeError on a rate below 24 kHz. */
+/** A receiver. Throws RangeError on a rate below 24 kHz or an averaging time of 0 or less. */
 export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
-  const { sampleRateHz } = options;
-  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ))
+  const { sampleRateHz, averagingS = Number.POSITIVE_INFINITY } = options;
+  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ && Number.isFinite(sampleRateHz)))
     throw new RangeError(
       `demodulation needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
     );
+  if (!(averagingS > 0)) throw new RangeError(`an averaging time is above 0 seconds, got ${averagingS}`);
   const { firstStep, firstHz, secondHz, hop, window, firstTaps, secondTaps, lookTaps } =
     tapsFor(sampleRateHz);
   const first = filterBank(firstTaps, firstStep);
@@ -143,9 +144,9 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
       sampleHz: secondHz,
       gainAt: (offsetHz) => toneGain(window, offsetHz, secondHz),
     },
-    options.averagingS ?? Number.POSITIVE_INFINITY,
+    averagingS,
   );
-  const ident = identListener(firstHz, options.withIdent ?? true);
+  const ident = identListener(firstHz, averagingS, options.withIdent ?? true);
 
   // Between the stages: what the first filters gave in this block, then what the second gave.
   const [level1, cos1, sin1] = [0, 1, 2].map(() => new Float64Array(BUFFER)) as [
@@ -211,11 +212,18 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
   return {
     ident,
     pushAudio(samples) {
+      refuseStrange(samples);
       audioStream[0] = samples;
       first.push(audioStream, 0, samples.length, eachFirst);
       flush();
     },
     pushBaseband(inPhase, quadrature) {
+      if (inPhase.length !== quadrature.length)
+        throw new RangeError(
+          `both parts of a baseband are equally long, got ${inPhase.length} and ${quadrature.length}`,
+        );
+      refuseStrange(inPhase);
+      refuseStrange(quadrature);
       for (let from = 0; from < inPhase.length; from += BUFFER) {
         const count = Math.min(BUFFER, inPhase.length - from);
         for (let at = 0; at < count; at++) {
@@ -229,4 +237,16 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
     },
     measured: () => sums.measured(ident.noiseDensity()),
   };
+}
+
+/** Far above any sample form, and its squares are still numbers. */
+const GREATEST_SAMPLE = 1e30;
+
+/** One sample that is no number would stay in every sum for ever. */
+function refuseStrange(samples: ArrayLike<number>): void {
+  for (let index = 0; index < samples.length; index++)
+    if (!(Math.abs(samples[index] as number) < GREATEST_SAMPLE))
+      throw new RangeError(
+        `samples are numbers below 1e30 in size, got ${samples[index]} at place ${index} of a block`,
+      );
 }

@@ -26,7 +26,18 @@ export function identKey(ident: IdentModulation): (atS: number) => number {
   if (ident.kind === "steady") return () => 1;
   const { strokes, repeatS } = planOf(ident);
   let index = 0;
+  // Most moments lie in a gap or well inside a stroke, where the key stays as it is for a while.
+  let held = 0;
+  let heldFromS = 0;
+  let heldUntilS = 0;
+  const hold = (down: number, fromS: number, forS: number): number => {
+    held = down;
+    heldFromS = fromS;
+    heldUntilS = fromS + forS;
+    return down;
+  };
   return (atS) => {
+    if (atS >= heldFromS && atS < heldUntilS) return held;
     const sinceS = atS - Math.floor(atS / repeatS) * repeatS;
     let stroke = strokes[index];
     if (stroke === undefined || sinceS < stroke.startS) {
@@ -34,9 +45,13 @@ export function identKey(ident: IdentModulation): (atS: number) => number {
       stroke = strokes[0];
     }
     while (stroke !== undefined && sinceS > stroke.startS + stroke.durationS) stroke = strokes[++index];
-    if (stroke === undefined || sinceS < stroke.startS) return 0;
-    const fromEdgeS = Math.min(sinceS - stroke.startS, stroke.startS + stroke.durationS - sinceS, EDGE_S);
-    return fromEdgeS === EDGE_S ? 1 : (1 - Math.cos((Math.PI * fromEdgeS) / EDGE_S)) / 2;
+    if (stroke === undefined) return hold(0, atS, repeatS - sinceS);
+    const afterStartS = sinceS - stroke.startS;
+    if (afterStartS < 0) return hold(0, atS, -afterStartS);
+    const beforeEndS = stroke.durationS - afterStartS;
+    const fromEdgeS = Math.min(afterStartS, beforeEndS);
+    if (fromEdgeS >= EDGE_S) return hold(1, atS, beforeEndS - EDGE_S);
+    return (1 - Math.cos((Math.PI * fromEdgeS) / EDGE_S)) / 2;
   };
 }
 

@@ -35,8 +35,11 @@ const TONES_HZ = [-60, -40, -20, 0, 20, 40, 60].map((offHz) => VOR_IDENT_HZ + of
 /** No line of the composite stands here, nor within the filter's 40 Hz of it. */
 const NOISE_HZ = [825, 1225];
 
-/** A listener over a stream of level samples at this rate; without `tones` it hears noise alone. */
-export function identListener(sampleRateHz: number, tones = true): IdentListener {
+/**
+ * A listener over a stream of level samples at this rate. Its noise is an average in which what was heard fades to 1/e in
+ * `averagingS` (infinite: all counts alike); without `tones` it hears noise alone.
+ */
+export function identListener(sampleRateHz: number, averagingS: number, tones: boolean): IdentListener {
   const tonesHz = tones ? TONES_HZ : [];
   const window = hann(Math.round(WINDOW_S * sampleRateHz));
   const bandwidthHz = window.reduce((sum, tap) => sum + tap * tap, 0) * sampleRateHz;
@@ -49,8 +52,10 @@ export function identListener(sampleRateHz: number, tones = true): IdentListener
   const remembered = Math.ceil((REMEMBERED_S * sampleRateHz) / every);
   const rings = tonesHz.map(() => new Float64Array(remembered));
   const streams: ArrayLike<number>[] = [bank.outputs];
+  const keep = Math.exp(-every / (averagingS * sampleRateHz));
   let heard = 0;
   let noiseSquares = 0;
+  let noiseWeight = 0;
   const square = (filter: number): number => {
     const cos = bank.outputs[2 * filter] as number;
     const sin = bank.outputs[2 * filter + 1] as number;
@@ -59,7 +64,8 @@ export function identListener(sampleRateHz: number, tones = true): IdentListener
   const each = (): void => {
     for (let filter = 0; filter < rings.length; filter++)
       (rings[filter] as Float64Array)[heard % remembered] = Math.sqrt(square(filter));
-    noiseSquares += (square(rings.length) + square(rings.length + 1)) / NOISE_HZ.length;
+    noiseSquares = noiseSquares * keep + (square(rings.length) + square(rings.length + 1)) / NOISE_HZ.length;
+    noiseWeight = noiseWeight * keep + 1;
     heard++;
   };
   return {
@@ -67,7 +73,7 @@ export function identListener(sampleRateHz: number, tones = true): IdentListener
       streams[0] = level;
       bank.push(streams, 0, count, each);
     },
-    noiseDensity: () => (heard === 0 ? 0 : noiseSquares / heard / 4 / bandwidthHz),
+    noiseDensity: () => (heard === 0 ? 0 : noiseSquares / noiseWeight / 4 / bandwidthHz),
     loudness() {
       const count = Math.min(heard, remembered);
       const power = (ring: Float64Array): number => ring.reduce((sum, value) => sum + value * value, 0);
@@ -80,7 +86,7 @@ export function identListener(sampleRateHz: number, tones = true): IdentListener
       );
       return {
         amplitudes,
-        noiseAmplitude: heard === 0 ? 0 : Math.sqrt(noiseSquares / heard),
+        noiseAmplitude: heard === 0 ? 0 : Math.sqrt(noiseSquares / noiseWeight),
         everyS: every / sampleRateHz,
       };
     },

@@ -152,14 +152,18 @@ export {
 } from "./terrain.ts";
 export {
   DEVIATION_RATIO,
+  DEVIATION_RATIO_TOLERANCE,
   frequencyDeviationHz,
+  IDENT_DEPTH,
   type IdentModulation,
   MODULATION_DEPTH,
+  MODULATION_DEPTH_TOLERANCE,
   SIGNAL_KINDS,
   type SignalKind,
   STANDARD_MODULATION,
   SUBCARRIER_HZ,
   TONE_HZ,
+  TONE_TOLERANCE,
   type VorModulation,
 } from "./vor-modulation.ts";
 export { wavBytes } from "./wav.ts";

@@ -95,7 +95,8 @@ export function lookSums(
       subcarrierHz: SUBCARRIER_HZ + (mean(SWING) * sampleHz) / TURN,
       deviationRatio: swingSize / gain / Math.sin(half),
       // The detector sees half of the noise, that in phase with the carrier.
-      carrierToNoiseDbHz: 10 * Math.log10(mean(LEVEL) ** 2 / (2 * noiseDensity)),
+      carrierToNoiseDbHz:
+        mean(LEVEL) === 0 ? Number.NEGATIVE_INFINITY : 10 * Math.log10(mean(LEVEL) ** 2 / (2 * noiseDensity)),
       looks,
     };
   };

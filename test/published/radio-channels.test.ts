@@ -3,6 +3,7 @@
 import { describe, expect, test } from "vitest";
 import {
   dmeChannel,
+  frequencyDeviationHz,
   LOCALIZER_CHANNELS_MHZ,
   pairedDmeChannel,
   readDmeChannel,
@@ -17,11 +18,15 @@ checkRows({
   name: "vor-signal",
   rows: vorSignal,
   knownRows: 20,
-  ours: (row) => ({ service: serviceOf(numberIn(row.inputs, "mhz")) }),
-  notChecked: {
-    "vor-signal-t032": "the composite signal and its 9960 Hz sub-carrier are not built yet",
-    "vor-signal-t033": "the composite signal and its 9960 Hz sub-carrier are not built yet",
-  },
+  ours: (row) =>
+    "mhz" in row.inputs
+      ? { service: serviceOf(numberIn(row.inputs, "mhz")) }
+      : {
+          deviation_hz: frequencyDeviationHz(
+            numberIn(row.inputs, "deviation_ratio"),
+            numberIn(row.inputs, "modulating_hz"),
+          ),
+        },
 });
 
 checkRows({ name: "dme-pairing", rows: dmePairing, knownRows: 37, ours: pairing });
