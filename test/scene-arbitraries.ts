@@ -2,12 +2,13 @@
 
 import fc from "fast-check";
 import { type LatLon, latLon, magneticDeg, stationDeg, trueDeg } from "../src/earth/index.ts";
-import type { ReceiverSettings } from "../src/panel/index.ts";
+import type { ReceiverSettings, SignalConditions } from "../src/panel/index.ts";
 import {
   DME_CLASSES,
   defaultEirpW,
   type Land,
   pairedDmeChannel,
+  SIGNAL_KINDS,
   type Station,
   VOR_CHANNELS_MHZ,
   VOR_CLASSES,
@@ -145,6 +146,32 @@ export const coversArbitrary = (names: readonly string[]): fc.Arbitrary<string[]
     { maxLength: 5 },
   );
 
+/** None, or any; reflectors only of stations that have radials. */
+export function signalArbitrary(stations: readonly Station[]): fc.Arbitrary<SignalConditions | null> {
+  const idents = stations.filter(({ kind }) => kind !== "DME" && kind !== "TACAN").map(({ ident }) => ident);
+  const reflectors =
+    idents.length === 0
+      ? fc.constant([])
+      : fc.array(
+          fc.record({
+            ident: fc.constantFrom(...idents),
+            position: placeArbitrary(89),
+            amplitude: number(0, 0.9),
+          }),
+          { maxLength: 8 },
+        );
+  return fc.option(
+    fc.record({
+      kind: fc.constantFrom(...SIGNAL_KINDS),
+      noiseDb: fc.option(number(0, 80)),
+      reflectors,
+      propeller: fc.option(
+        fc.record({ speedRpm: number(300, 3000), blades: fc.integer({ min: 2, max: 6 }) }),
+      ),
+    }),
+  );
+}
+
 export const sceneArbitrary: fc.Arbitrary<Scene> = fc
   .record({
     title: words(40),
@@ -155,9 +182,13 @@ export const sceneArbitrary: fc.Arbitrary<Scene> = fc
     aircraft: aircraftArbitrary,
     wind: windArbitrary,
     receivers: receiversArbitrary,
-    signal: fc.constant(null),
     ask: words(60),
   })
   .chain((scene) =>
-    coversArbitrary(scene.receivers.map(({ name }) => name)).map((covers) => ({ ...scene, covers })),
+    fc
+      .record({
+        covers: coversArbitrary(scene.receivers.map(({ name }) => name)),
+        signal: signalArbitrary(scene.stations),
+      })
+      .map((more) => ({ ...scene, ...more })),
   );

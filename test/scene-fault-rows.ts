@@ -264,6 +264,74 @@ s.yaml:13:3 5 receivers are given; a scene has one to four
 a tune far too long
 115.60 => one hundred and fifteen
 s.yaml:13:25 NAV1 tune is 23 characters long; tune a frequency such as 115.60 or the ident of a station of the scene such as TXJ
+
+a signal that is a word
+cover: => signal: doppler\\ncover:
+s.yaml:15:9 signal is keys and values, but this is doppler; write a key of it such as kind: conventional under signal:, or take the key out
+
+a signal left blank
+cover: => signal:\\ncover:
+s.yaml:15:1 signal is keys and values, but this is empty; write a key of it such as kind: conventional under signal:, or take the key out
+
+a kind of signal misspelt
+cover: => signal: { kind: dopler }\\ncover:
+s.yaml:15:17 signal kind dopler is not known; did you mean doppler?
+
+a kind of signal that nobody knows
+cover: => signal: { kind: ils }\\ncover:
+s.yaml:15:17 signal kind ils is not known; a station's kind of signal is conventional or doppler
+
+noise past 80 dB
+cover: => signal: { noise: 81 }\\ncover:
+s.yaml:15:18 signal noise 81 is out of range; noise is 0 to 80 dB over thermal noise, such as 25, or none
+
+noise in words
+cover: => signal: { noise: loud }\\ncover:
+s.yaml:15:18 signal noise loud is not a number; noise is 0 to 80 dB over thermal noise, such as 25, or none
+
+a propeller's speed out of its place
+cover: => signal: { speed: 1810 }\\ncover:
+s.yaml:15:11 unknown key \`speed\`; it belongs under propeller:
+
+a propeller too slow
+cover: => signal: { propeller: { speed: 299, blades: 2 } }\\ncover:
+s.yaml:15:31 propeller speed 299 is out of range; a propeller's speed is 300 to 3000 turns a minute, such as 1810
+
+a propeller with one blade
+cover: => signal: { propeller: { speed: 1810, blades: 1 } }\\ncover:
+s.yaml:15:45 propeller blades 1 is out of range; a propeller has 2 to 6 blades, such as 2
+
+a propeller without blades
+cover: => signal: { propeller: { speed: 1810 } }\\ncover:
+s.yaml:15:22 propeller has no blades; a propeller has 2 to 6 blades, such as 2
+
+a reflector as strong as the station
+cover: => signal: { reflectors: [{ station: TXJ, at: TXJ 300/2, amplitude: 1 }] }\\ncover:
+s.yaml:15:66 reflector amplitude 1 is out of range; an amplitude is 0 to 0.9 of the direct signal, such as 0.1
+
+a reflector of an unknown station
+cover: => signal: { reflectors: [{ station: TXK, at: TXJ 300/2, amplitude: 0.1 }] }\\ncover:
+s.yaml:15:35 reflector station TXK is no station of this scene; did you mean TXJ?
+
+a reflector at a place from an unknown station
+cover: => signal: { reflectors: [{ at: TXK 300/2, amplitude: 0.1 }] }\\ncover:
+s.yaml:15:30 reflector at TXK 300/2: no station of this scene has the ident TXK; did you mean TXJ?
+
+a reflector without a place
+cover: => signal: { reflectors: [{ station: TXJ, amplitude: 0.1 }] }\\ncover:
+s.yaml:15:24 reflector has no at; write where the reflector stands, such as at: TXJ 300/2
+
+reflectors that are no list
+cover: => signal: { reflectors: TXJ }\\ncover:
+s.yaml:15:23 reflectors is not a list; write each under it as - { station: TXJ, at: TXJ 300/2, amplitude: 0.1 }
+
+nine reflectors
+cover: => signal: { reflectors: [{ at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }, { at: TXJ 300/2, amplitude: 0.1 }] }\\ncover:
+s.yaml:15:23 9 reflectors are given; a scene has at most 8
+
+a propeller outside the signal
+cover: => propeller: { speed: 1810, blades: 2 }\\ncover:
+s.yaml:15:1 unknown key \`propeller\`; it belongs under signal:
 `);
 
 /** Changes of the good station file. */

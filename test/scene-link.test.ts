@@ -7,6 +7,7 @@ import { renderToString } from "preact-render-to-string";
 import { describe, expect, it, test } from "vitest";
 import { Chart, fitView, THEMES } from "../src/draw/index.ts";
 import { magneticDeg, stationDeg, trueDeg, turnBetween } from "../src/earth/index.ts";
+import type { SignalConditions } from "../src/panel/index.ts";
 import type { Station } from "../src/radio/index.ts";
 import { reasonsFor } from "../src/reason/index.ts";
 import {
@@ -98,6 +99,21 @@ describe("the link of a scene", () => {
     expect(through(odd)).toEqual(odd);
   });
 
+  it("of a scene without a signal of its own is the link that it was before scenes had one", () => {
+    const [, body = ""] = sceneToLink(FIRST, { world: WORLD }).split(".");
+    const list: unknown[] = JSON.parse(Buffer.from(body, "base64url").toString());
+    expect(list).toHaveLength(12);
+    expect(back(sealLink(JSON.stringify(list)))).toMatchObject({ ok: true, scene: { signal: null } });
+  });
+
+  it("with a reflector of a station that it has not is refused in a sentence", () => {
+    const position = { latDeg: -10, lonDeg: 2 };
+    const reflectors = [{ ident: "QQQ", position, amplitude: 0.1 }];
+    const signal: SignalConditions = { kind: "doppler", noiseDb: 25, reflectors, propeller: null };
+    const [fault] = faultsOf(back(sceneToLink({ ...FIRST, signal }, { world: WORLD })));
+    expect(fault).toMatch(/^reflector station QQQ is no station of this scene; its stations are/);
+  });
+
   it("carries the piece of the chart that was shown", () => {
     const view = { centre: { latDeg: -10.12345678901234, lonDeg: 2 }, widthNm: 63.25 };
     const read = back(sceneToLink(FIRST, { world: WORLD, view }));
@@ -167,6 +183,8 @@ describe("any scene", () => {
             off.includes(index) ? { ...each, status: "silent" as const } : each,
           ),
           land: overIsles ? WORLD.land : scene.land,
+          // The stations that its reflectors are of are not among these.
+          signal: scene.signal && { ...scene.signal, reflectors: [] },
         };
         const again = through(mixed);
         expect(withCarried(again)).toEqual(withCarried(mixed));

@@ -3,6 +3,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { latLon, magneticDeg, stationDeg, trueDeg, turnBetween, wrap180 } from "../src/earth/index.ts";
+import type { SignalConditions } from "../src/panel/index.ts";
 import {
   editScene,
   editsBetween,
@@ -18,6 +19,7 @@ import {
   coversArbitrary,
   receiversArbitrary,
   sceneArbitrary,
+  signalArbitrary,
   windArbitrary,
 } from "./scene-arbitraries.ts";
 import { changed, openFrom, SCENE_TEXT, STATIONS_TEXT, sceneFrom, tableText } from "./scene-files.ts";
@@ -26,6 +28,7 @@ import { changed, openFrom, SCENE_TEXT, STATIONS_TEXT, sceneFrom, tableText } fr
 const NEARLY = 1 + 1e-9;
 const PLACE_DEG = (0.0005 / 60) * NEARLY;
 const RING_DEG = 0.000005 * NEARLY;
+const REFLECTOR_DEG = 0.5e-7 * (1 + 1e-6);
 const TENTH = 0.05 * NEARLY;
 
 function expectPlace(
@@ -50,6 +53,7 @@ function expectSameScene(actual: Scene, expected: Scene): void {
   expectNear(actual.aircraft.tasKt, expected.aircraft.tasKt, TENTH);
   expectNear(actual.wind.speedKt, expected.wind.speedKt, TENTH);
   if (actual.wind.speedKt > 0) expectNear(turnBetween(actual.wind.from, expected.wind.from), 0, TENTH);
+  expectSameSignal(actual.signal, expected.signal);
   expect(actual.receivers).toHaveLength(expected.receivers.length);
   actual.receivers.forEach((receiver, index) => {
     const meant = expected.receivers[index]!;
@@ -57,6 +61,21 @@ function expectSameScene(actual: Scene, expected: Scene): void {
     expect(receiver).toMatchObject({ name, frequencyMhz, face });
     expectNear(turnBetween(receiver.course, meant.course), 0, TENTH);
     expectNear(receiver.bearingErrorDeg, meant.bearingErrorDeg, 0.005 * NEARLY);
+  });
+}
+
+function expectSameSignal(actual: Scene["signal"], expected: Scene["signal"]): void {
+  expect(actual === null).toBe(expected === null);
+  if (actual === null || expected === null) return;
+  expect(actual.kind).toBe(expected.kind);
+  expect(actual.noiseDb === null).toBe(expected.noiseDb === null);
+  expectNear(actual.noiseDb ?? 0, expected.noiseDb ?? 0, TENTH);
+  expect(actual.propeller?.blades).toBe(expected.propeller?.blades);
+  expectNear(actual.propeller?.speedRpm ?? 0, expected.propeller?.speedRpm ?? 0, TENTH);
+  expect(actual.reflectors.map(({ ident }) => ident)).toEqual(expected.reflectors.map(({ ident }) => ident));
+  actual.reflectors.forEach(({ position, amplitude }, index) => {
+    expectPlace(position, expected.reflectors[index]!.position, REFLECTOR_DEG);
+    expectNear(amplitude, expected.reflectors[index]!.amplitude, 0.00005 * NEARLY);
   });
 }
 
@@ -214,6 +233,27 @@ receivers: [ { tune: TXJ } ] # two
 cover:
 ask: "in \\"quotes\\"" # three
 `,
+  signal: `${SCENE_TEXT.slice(0, SCENE_TEXT.indexOf("cover:"))}signal: # in its line
+  # in the signal
+  kind: doppler # in kind
+  reflectors:
+    # in a list
+    - { station: TXJ, at: TXJ 300/2, amplitude: 0.1 } # in an item
+    - at: HJL 090/3 # in another
+      amplitude: 0.2
+  propeller: # in a propeller
+    speed: 1810
+    blades: 2
+# two
+ask: What?
+`,
+  "signal in braces": `${SCENE_TEXT}signal: { noise: none, reflectors: [{ at: [-10.2, 2.3], amplitude: 0 }], # in braces
+    propeller: { speed: 2400, blades: 3 } } # in its line
+`,
+  "signal first": `signal:
+  noise: 30
+scene: 1
+${SCENE_TEXT.replace(/^.*\nscene: 1\n/, "")}`,
 };
 
 const commentsOf = (text: string): string[] =>
@@ -231,6 +271,7 @@ test.each(Object.keys(FORMS))("an edited scene (%s) reads back changed, and its 
     aircraft: fc.oneof(fc.constant(before.aircraft), aircraftArbitrary),
     wind: fc.oneof(fc.constant(before.wind), windArbitrary),
     covers: coversArbitrary(names),
+    signal: fc.oneof(fc.constant(before.signal), signalArbitrary(before.stations)),
     receivers: receiversArbitrary.map((made) =>
       before.receivers.map((old, index) => ({ ...old, ...made[index], name: old.name })),
     ),
@@ -246,12 +287,81 @@ test.each(Object.keys(FORMS))("an edited scene (%s) reads back changed, and its 
       expectSameScene({ ...again, covers: after.covers }, after);
       const gone = before.covers.some((cover) => !after.covers.includes(cover));
       const kept = commentsOf(text).filter(
-        (comment) => !(gone && form === "sparse" && comment === "# seven"),
+        (comment) =>
+          !(gone && form === "sparse" && comment === "# seven") &&
+          !(before.signal !== after.signal && comment.startsWith("# in ")),
       );
       expect(commentsOf(edited.text)).toEqual(expect.arrayContaining(kept));
     }),
     { numRuns: 60 },
   );
+});
+
+/** What a hand at the bench changes of a signal, and the lines of the file that change with it. */
+test.each<[string, (signal: SignalConditions) => SignalConditions | null, from: string, to: string]>([
+  ["the kind", (signal) => ({ ...signal, kind: "conventional" }), "kind: doppler", "kind: conventional"],
+  [
+    "the noise",
+    (signal) => ({ ...signal, noiseDb: 40 }),
+    "doppler # in kind",
+    "doppler # in kind\n  noise: 40",
+  ],
+  [
+    "no noise",
+    (signal) => ({ ...signal, noiseDb: null }),
+    "doppler # in kind",
+    "doppler # in kind\n  noise: none",
+  ],
+  [
+    "an amplitude",
+    ({ reflectors: [first, second], ...signal }) => ({
+      ...signal,
+      reflectors: [first!, { ...second!, amplitude: 0.5 }],
+    }),
+    "amplitude: 0.2",
+    "amplitude: 0.5",
+  ],
+  [
+    "a reflector less",
+    ({ reflectors: [, second], ...signal }) => ({ ...signal, reflectors: [second!] }),
+    "    - { station: TXJ, at: TXJ 300/2, amplitude: 0.1 } # in an item\n",
+    "",
+  ],
+  [
+    "a reflector more",
+    ({ reflectors, ...signal }) => ({
+      ...signal,
+      reflectors: [...reflectors, { ident: "HJL", position: latLon(-10.25, 1.5), amplitude: 0.3 }],
+    }),
+    "amplitude: 0.2\n",
+    "amplitude: 0.2\n    - { station: HJL, at: [-10.25, 1.5], amplitude: 0.3 }\n",
+  ],
+  [
+    "a propeller's speed",
+    (signal) => ({ ...signal, propeller: { speedRpm: 2100, blades: 2 } }),
+    "speed: 1810",
+    "speed: 2100",
+  ],
+  [
+    "no propeller",
+    (signal) => ({ ...signal, propeller: null }),
+    "  propeller: # in a propeller\n    speed: 1810\n    blades: 2\n",
+    "",
+  ],
+])("an edit of the signal changes %s and nothing else", (_, change, from, to) => {
+  const text = FORMS.signal!;
+  const before = sceneFrom(text);
+  const after = { ...before, signal: change(before.signal!) };
+  expect(edit(text, ...editsBetween(before, after))).toBe(changed(text, from, to));
+  expect(sceneFrom(edit(text, ...editsBetween(before, after)))).toEqual(after);
+});
+
+test("a signal that is taken away takes its key along, and one that comes stands before the covers", () => {
+  const plain = sceneFrom(SCENE_TEXT);
+  const signal: SignalConditions = { kind: "doppler", noiseDb: null, reflectors: [], propeller: null };
+  const withIt = edit(SCENE_TEXT, ...editsBetween(plain, { ...plain, signal }));
+  expect(withIt).toBe(changed(SCENE_TEXT, "cover:", "signal: { kind: doppler, noise: none }\ncover:"));
+  expect(edit(withIt, ...editsBetween({ ...plain, signal }, plain))).toBe(SCENE_TEXT);
 });
 
 const edit = (text: string, ...edits: SceneEdit[]): string => {

@@ -14,6 +14,7 @@ import { scalarText } from "./record.ts";
 import type { SceneEdit } from "./scene-edits.ts";
 import { aircraftLeaves, MOST_RECEIVERS, receiverLeaves, SCENE, sceneLeaves } from "./scene-shape.ts";
 import { receiverText } from "./scene-write.ts";
+import { withSignal } from "./signal-edit.ts";
 import {
   directionText,
   numberText,
@@ -93,6 +94,8 @@ function applied(place: Place, edit: SceneEdit): string {
       return setInAircraft(place, "tas", numberText(edit.tasKt, 1));
     case "wind":
       return setIn(text, root, "wind", windText(edit.wind), SCENE_ORDER);
+    case "signal":
+      return withSignal(place, edit);
     case "covers":
       return withCovers(place, edit.covers);
     case "receiver":

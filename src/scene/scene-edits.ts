@@ -1,7 +1,8 @@
 /** What can be changed in a scene file, one thing at a time, and the changes that lead from one scene to another. */
 
 import type { LatLon, MagneticDeg, Wind } from "../earth/index.ts";
-import type { ReceiverSettings } from "../panel/index.ts";
+import type { ReceiverSettings, SignalConditions } from "../panel/index.ts";
+import { sameSignal } from "./same-signal.ts";
 import type { Scene } from "./scene.ts";
 
 export type SceneEdit =
@@ -13,6 +14,12 @@ export type SceneEdit =
   | { readonly kind: "altitude"; readonly altitudeFt: number }
   | { readonly kind: "tas"; readonly tasKt: number }
   | { readonly kind: "wind"; readonly wind: Wind }
+  /** `before` is what the text says now: what stays as it was is left as it is written. Null takes the key out. */
+  | {
+      readonly kind: "signal";
+      readonly before: SignalConditions | null;
+      readonly signal: SignalConditions | null;
+    }
   | { readonly kind: "covers"; readonly covers: readonly string[] }
   /** Changes the receiver that bears the name. */
   | {
@@ -42,6 +49,8 @@ export function editsBetween(before: Scene, after: Scene): SceneEdit[] {
   if (after.wind.from !== before.wind.from || after.wind.speedKt !== before.wind.speedKt)
     edits.push({ kind: "wind", wind: after.wind });
   edits.push(...receiverEdits(before.receivers, after.receivers));
+  if (!sameSignal(before.signal, after.signal))
+    edits.push({ kind: "signal", before: before.signal, signal: after.signal });
   if (before.covers.join() !== after.covers.join()) edits.push({ kind: "covers", covers: after.covers });
   return edits;
 }

@@ -18,6 +18,7 @@ import { readAircraft } from "./scene-aircraft.ts";
 import { readCovers } from "./scene-covers.ts";
 import { readReceivers } from "./scene-receivers.ts";
 import { SCENE, sceneLeaves } from "./scene-shape.ts";
+import { readSignal } from "./scene-signal.ts";
 import { readWind } from "./scene-wind.ts";
 import { type Open, openNamed, type SourceFile, sourceFile } from "./sources.ts";
 import { type Gathered, gather, gathering } from "./station-files.ts";
@@ -74,6 +75,8 @@ function sceneOf(
   const wind = readWind(reading, record);
   const receiversField = record.fields.get("receivers");
   const read = receiversField ? readReceivers(reading, receiversField, stations, position) : null;
+  const signalField = record.fields.get("signal");
+  const signal = signalField ? readSignal(reading, signalField, stations) : null;
   const coverField = record.fields.get("cover");
   const covers = coverField ? readCovers(reading, coverField, read?.names ?? []) : [];
   const ask = text("ask");
@@ -93,7 +96,7 @@ function sceneOf(
     },
     wind,
     receivers: read.receivers,
-    signal: null,
+    signal,
     covers,
     ask,
   };

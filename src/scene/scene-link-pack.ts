@@ -4,8 +4,9 @@
  */
 
 import type { LatLon } from "../earth/index.ts";
-import type { ReceiverSettings } from "../panel/index.ts";
+import type { ReceiverSettings, SignalConditions } from "../panel/index.ts";
 import { defaultEirpW, type Land, type Station } from "../radio/index.ts";
+import { NO_NOISE } from "./same-signal.ts";
 import type { Scene } from "./scene.ts";
 import { checkLetters } from "./scene-link-envelope.ts";
 
@@ -40,6 +41,7 @@ export const PLACES = [
   "covers",
   "ask",
   "view",
+  "signal",
 ] as const;
 
 /** Instead of a list of stations: all of the world's. Instead of a land: the world's. */
@@ -68,9 +70,19 @@ export function packScene(scene: Scene, world: LinkWorld, view: LinkView | null)
     covers: scene.covers,
     ask: scene.ask,
     view: view === null ? NOTHING : [...packPlace(view.centre), view.widthNm],
+    signal: scene.signal === null ? NOTHING : packSignal(scene.signal),
   };
-  return PLACES.map((place) => places[place]);
+  // Without a signal of its own a scene has the link that it always had.
+  const used = scene.signal === null ? PLACES.slice(0, -1) : PLACES;
+  return used.map((place) => places[place]);
 }
+
+const packSignal = ({ kind, noiseDb, reflectors, propeller }: SignalConditions): Packed => [
+  kind,
+  noiseDb ?? NO_NOISE,
+  reflectors.map(({ ident, position, amplitude }) => [ident, ...packPlace(position), amplitude]),
+  propeller === null ? NOTHING : [propeller.speedRpm, propeller.blades],
+];
 
 /** Its name, and check letters of its stations and its land, by which a later edition knows that it differs. */
 export const packWorld = (world: LinkWorld): readonly [string, string, string] => [

@@ -26,7 +26,7 @@ export function partsOf(json: string): LinkParts | null {
 
 /** The scene file that a link stands for, with these stations (records as `stationRecord` gives them) and this land or none. */
 export function sceneFileText(parts: LinkParts, stations: readonly unknown[]): string {
-  const { title, about, date, land, aircraft, wind, receivers, covers, ask } = parts;
+  const { title, about, date, land, aircraft, wind, receivers, covers, ask, signal } = parts;
   return flowText({
     scene: SCENE_VERSION,
     title,
@@ -37,6 +37,7 @@ export function sceneFileText(parts: LinkParts, stations: readonly unknown[]): s
     aircraft: Array.isArray(aircraft) ? aircraftRecord(aircraft) : aircraft,
     wind: Array.isArray(wind) ? windWritten(wind) : wind,
     receivers: Array.isArray(receivers) ? receivers.map(receiverRecord) : receivers,
+    signal: Array.isArray(signal) ? signalRecord(signal) : unlessNothing(signal),
     cover: covers,
     ask,
   });
@@ -112,6 +113,19 @@ function receiverRecord(packed: unknown): unknown {
   const [name, tune, course, face, error] = packed;
   return { name, tune, course, face: unlessNothing(face), error };
 }
+
+const signalRecord = ([kind, noise, reflectors, propeller]: readonly unknown[]) => ({
+  kind,
+  noise,
+  reflectors: eachOf(reflectors, ([station, lat, lon, amplitude]) => ({
+    station,
+    at: [lat, lon],
+    amplitude,
+  })),
+  propeller: Array.isArray(propeller)
+    ? { speed: propeller[0], blades: propeller[1] }
+    : unlessNothing(propeller),
+});
 
 const landRecord = ([name, islands, relief, peaks, airfields]: readonly unknown[]) => ({
   name,

@@ -5,6 +5,7 @@ import { FACES } from "../panel/index.ts";
 import { landPathLeaf, landShape } from "./land-shape.ts";
 import { positionShape } from "./position-shape.ts";
 import { choiceLeaf, noted, numberLeaf, type RecordShape, textLeaf } from "./shape.ts";
+import { signalShape } from "./signal-shape.ts";
 import { pathLeaf, stationShape } from "./station-shape.ts";
 
 export const SCENE_VERSION = 1;
@@ -162,6 +163,7 @@ export const sceneLeaves = {
     "write receivers: and under it a line such as - { name: NAV1, tune: 115.60, course: 070 }",
     { description: "One to four navigation receivers." },
   ),
+  signal: z.optional(signalShape),
   cover: z.optional(
     noted(z.union([coverLeaf, z.array(coverLeaf)]), "", {
       description: "What the learner does not see and has to infer.",
@@ -182,6 +184,7 @@ export const sceneFileShape = z.strictObject(sceneLeaves);
 
 const IN_AIRCRAFT = "under aircraft:";
 const IN_RECEIVER = "in a receiver, under receivers:";
+const IN_SIGNAL = "under signal:";
 const AT_TOP = "at the left edge, not indented";
 
 export const SCENE: RecordShape = {
@@ -207,6 +210,9 @@ export const SCENE: RecordShape = {
     course: IN_RECEIVER,
     face: IN_RECEIVER,
     error: IN_RECEIVER,
+    noise: IN_SIGNAL,
+    reflectors: IN_SIGNAL,
+    propeller: IN_SIGNAL,
   },
 };
 

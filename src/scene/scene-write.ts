@@ -5,6 +5,7 @@ import { frequencyText } from "../radio/index.ts";
 import { landLines } from "./land-text.ts";
 import type { Scene } from "./scene.ts";
 import { SCENE_VERSION } from "./scene-shape.ts";
+import { signalLines } from "./signal-text.ts";
 import { stationLines } from "./station-text.ts";
 import {
   directionText,
@@ -55,6 +56,7 @@ export function writeScene(scene: Scene, { stations, land, at }: SceneWriteOptio
       scene.receivers.map((receiver) => `- ${receiverText(receiver)}`),
       " []",
     ),
+    scene.signal && block("signal", signalLines(scene.signal), " {}"),
     scene.covers.length > 0 && `cover: [${scene.covers.join(", ")}]\n`,
     scene.ask && textPair("ask", scene.ask),
   ]

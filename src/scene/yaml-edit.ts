@@ -81,6 +81,32 @@ export function withItem(text: string, list: YAMLSeq, item: string): string {
   return insertLineAfter(text, last ? contentEnd(text, last) : start, `${indent}- ${item}`);
 }
 
+/**
+ * The text without a key of a map and all that stands under it. The last key of a block map leaves its braces, `{}`; comments inside what goes
+ * go with it.
+ */
+export function withoutKey(text: string, map: YAMLMap, key: string): string {
+  const index = map.items.findIndex((pair) => scalarText(pair.key) === key);
+  const pair = map.items[index];
+  if (!pair) return text;
+  const start = (pair.key as Node).range?.[0] ?? 0;
+  const end = pairEnd(text, pair);
+  if (map.flow) {
+    const next = map.items[index + 1];
+    if (next) return splice(text, start, (next.key as Node).range?.[0] ?? end, "");
+    const previous = map.items[index - 1];
+    return splice(text, previous ? pairEnd(text, previous) : start, end, "");
+  }
+  if (map.items.length === 1) return splice(text, start, end, "{}");
+  const next = map.items[index + 1];
+  // Inside a list the first key stands behind the dash, and the next one takes its place.
+  const lineStart = text.lastIndexOf("\n", start - 1) + 1;
+  if (next && text.slice(lineStart, start).trim() !== "")
+    return splice(text, start, (next.key as Node).range?.[0] ?? end, "");
+  const nextLine = text.indexOf("\n", end);
+  return splice(text, lineStart, nextLine < 0 ? text.length : nextLine + 1, "");
+}
+
 /** The text without one item of a list. Comments on lines of their own above it stay; those inside it go with it. */
 export function withoutItem(text: string, list: YAMLSeq, index: number): string {
   const node = list.items[index] as Node | undefined;

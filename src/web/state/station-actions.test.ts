@@ -91,3 +91,29 @@ describe("station actions", () => {
     expect(act(before, { kind: "change-station", ident: "DEF", station: DEF })).toBe(before);
   });
 });
+
+describe("the reflectors of a scene's signal", () => {
+  const reflector = { ident: "ABC", position: { latDeg: -10, lonDeg: 2 }, amplitude: 0.1 };
+  const spoilt: Scene = {
+    ...scene(ABC, DEF),
+    signal: { kind: "doppler", noiseDb: 25, reflectors: [reflector], propeller: null },
+  };
+
+  it("go with a station that is taken away, and stay with one that moves", () => {
+    expect(act(spoilt, { kind: "remove-station", ident: "ABC" }).signal?.reflectors).toEqual([]);
+    const to = { latDeg: -10.5, lonDeg: 2.5 };
+    expect(act(spoilt, { kind: "move-station", ident: "ABC", to }).signal).toBe(spoilt.signal);
+    expect(act(spoilt, { kind: "remove-station", ident: "DEF" }).signal).toBe(spoilt.signal);
+  });
+
+  it("follow a station that gets another ident, and leave one that gives no radials any more", () => {
+    const renamed = { ...ABC, ident: "ABX" };
+    expect(
+      act(spoilt, { kind: "change-station", ident: "ABC", station: renamed }).signal?.reflectors,
+    ).toEqual([{ ...reflector, ident: "ABX" }]);
+    const distance: Station = { ...ABC, kind: "DME" };
+    expect(
+      act(spoilt, { kind: "change-station", ident: "ABC", station: distance }).signal?.reflectors,
+    ).toEqual([]);
+  });
+});

@@ -4,7 +4,7 @@
  */
 
 import { direct, FRAME_LIMIT_LAT_DEG, inverse, type LatLon } from "../../earth/index.ts";
-import type { Station } from "../../radio/index.ts";
+import { givesBearing, type Station } from "../../radio/index.ts";
 import type { Scene } from "../../scene/index.ts";
 
 export type StationAction =
@@ -68,7 +68,26 @@ function withStations(scene: Scene, stations: readonly Station[]): Scene {
   const before = scene.stations;
   const same =
     stations.length === before.length && stations.every((station, index) => station === before[index]);
-  return same ? scene : { ...scene, stations };
+  return same ? scene : { ...scene, stations, signal: signalAmong(scene.signal, before, stations) };
+}
+
+/** The signal with the reflectors whose stations are still there; one that got another ident takes its reflectors along. */
+function signalAmong(
+  signal: Scene["signal"],
+  before: readonly Station[],
+  after: readonly Station[],
+): Scene["signal"] {
+  if (signal === null || signal.reflectors.length === 0) return signal;
+  const throwsBack = (station: Station | undefined): boolean =>
+    station !== undefined && givesBearing(station) && station.kind !== "VOT";
+  const reflectors = signal.reflectors.flatMap((reflector) => {
+    if (after.some((station) => station.ident === reflector.ident && throwsBack(station))) return [reflector];
+    const index = before.findIndex(({ ident }) => ident === reflector.ident);
+    const renamed = after.length === before.length ? after[index] : undefined;
+    return renamed !== undefined && throwsBack(renamed) ? [{ ...reflector, ident: renamed.ident }] : [];
+  });
+  const same = reflectors.every((reflector, index) => reflector === signal.reflectors[index]);
+  return same && reflectors.length === signal.reflectors.length ? signal : { ...signal, reflectors };
 }
 
 /** Of several with one ident the first. */
