@@ -1,7 +1,7 @@
 /**
  * When a receiver pulls its flag: each part of the signal is watched, and the first that falls short is named. The levels are half of
- * the standard ones (common practice of airborne receivers, from memory); the noise at which the flag falls is where the bound
- * of `leastRadialDeviationDeg` reaches half a degree in a second, long before the needle is 3 degrees off.
+ * the standard ones (common practice of airborne receivers, from memory); the noise at which the flag falls is our choice: there the
+ * bound of `leastRadialDeviationDeg` is 0.57 degree for half a second of listening, a fifth of the 3 degrees that must not be shown.
  */
 
 import type { SignalMeasurement } from "./demodulate.ts";
