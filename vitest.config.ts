@@ -28,7 +28,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           globalSetup: ["test/browser/build-page.ts"],
-          fileParallelism: false,
+          // These tests wait for a browser most of their time; each file has a browser and a server of its own.
+          maxWorkers: 2,
         },
       },
     ],
