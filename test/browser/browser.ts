@@ -52,10 +52,11 @@ export async function openPage(
   const context = await browser.newContext({
     viewport: DESKTOP,
     reducedMotion: "reduce",
-    // Keeping every file for offline use would cost each of these short visits a second.
-    serviceWorkers: "block",
     ...options,
   });
+  // Keeping every file for offline use would cost each of these short visits a second, and most of them do not ask for it.
+  if (options.serviceWorkers !== "allow")
+    await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   const errors: string[] = [];

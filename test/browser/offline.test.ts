@@ -52,13 +52,11 @@ it("opens again, is dragged, explains itself, draws a field and a figure, reads 
     await page.keyboard.press("Escape");
 
     await page.getByRole("button", { name: "Stations", exact: true }).click();
-    await page
-      .locator("#tool-sheet input[type=file]")
-      .setInputFiles({
-        name: "made-up.csv",
-        mimeType: "text/csv",
-        buffer: Buffer.from(`${HEADER}\n${ROW}\n`),
-      });
+    await page.locator("#tool-sheet input[type=file]").setInputFiles({
+      name: "made-up.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(`${HEADER}\n${ROW}\n`),
+    });
     await page.locator("#tool-sheet").getByText("kept in this browser.").waitFor();
     await page.getByRole("searchbox").fill("alder");
     await page.locator("#tool-sheet .found").first().click();
