@@ -255,10 +255,16 @@ describe("projecting", () => {
             Math.min(...all.map((text) => Number.parseFloat(text.getAttribute("font-size")!))),
           );
         expect(smallest).toBeGreaterThanOrEqual(22);
+        // What a lesson needs stays at hand: the ident to be heard and the clock.
+        expect(await page.getByRole("button", { name: "Identify NAV1" }).isVisible()).toBe(true);
+        expect(await page.locator(".clock-buttons button").first().isVisible()).toBe(true);
         const editing = page.locator("button, select, summary").filter({ visible: true });
         const names = await editing.evaluateAll((all) =>
           all
-            .filter((each) => each.closest(".foot, .chart-ground, .why, .receiver .row") === null)
+            .filter(
+              (each) =>
+                each.closest(".foot, .chart-ground, .why, .receiver .row, .identify-button, .clock") === null,
+            )
             .map((each) => each.outerHTML.slice(0, 90)),
         );
         expect(names).toEqual([]);
