@@ -90,10 +90,13 @@ export function composite(signal: VorSignal, options: SampleOptions): Composite 
   const identTone = turning(modulation.identHz);
   const blade = turning(propeller?.bladePassHz ?? 0);
   const offset = turning(carrierOffsetHz);
-  const phasors = [tone, subcarrier, identTone, blade, offset];
   const bladeDepth = propeller?.depth ?? 0;
   const key = identKey(modulation.ident);
   const isKeyed = modulation.ident.kind !== "none";
+  const phasors = [tone, subcarrier];
+  if (isKeyed) phasors.push(identTone);
+  if (bladeDepth !== 0) phasors.push(blade);
+  if (carrierOffsetHz !== 0) phasors.push(offset);
   const ways = waysOf(signal);
   const noise = signal.carrierToNoiseDbHz === null ? null : gaussianPairs(signal.seed);
   // Carrier power 1; the noise of a complex sample has power N0 times the rate, half of it in each part.
