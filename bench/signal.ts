@@ -4,7 +4,7 @@
  */
 
 import FFT from "fft.js";
-import { FirCoeffs, FirFilter } from "fili";
+import fili from "fili";
 import { stationDeg, turnBetween } from "../src/earth/index.ts";
 import {
   composite,
@@ -89,16 +89,18 @@ function mustAgree(whose: string, radial: number | null): void {
 function packageDemodulator(): (samples: Float64Array) => number {
   const step = 10;
   const slowHz = RATE_HZ / step;
-  const taps = new FirCoeffs().kbFilter({ Fs: RATE_HZ, Fa: 0, Fb: 1500, order: 101, Att: 80 });
-  const filters = [0, 1, 2].map(() => new FirFilter(taps));
+  const taps = new fili.FirCoeffs().kbFilter({ Fs: RATE_HZ, Fa: 0, Fb: 1500, order: 101, Att: 80 });
+  const filters = [0, 1, 2].map(() => new fili.FirFilter(taps));
   // A power of two, as the package wants it: 4096 of the second's 4800 samples.
   const size = 4096;
   const fft = new FFT(size);
   const turn = (2 * Math.PI * SUBCARRIER_HZ) / RATE_HZ;
   const cosines = Float64Array.from({ length: COUNT }, (_, index) => Math.cos(turn * index));
   const sines = Float64Array.from({ length: COUNT }, (_, index) => -Math.sin(turn * index));
-  const decimated = (filter: FirFilter | undefined, samples: Float64Array): number[] =>
-    filter?.simulate(Array.from(samples)).filter((_, index) => index % step === 0) ?? [];
+  const decimated = (
+    filter: InstanceType<typeof fili.FirFilter> | undefined,
+    samples: Float64Array,
+  ): number[] => filter?.simulate(Array.from(samples)).filter((_, index) => index % step === 0) ?? [];
   /** Phase of the tapered 30 Hz in the bin nearest to it: it lies beside the bin's middle by as much in both waves. */
   const tonePhase = (samples: readonly number[]): number => {
     const mean = samples.reduce((sum, value) => sum + value, 0) / samples.length;
