@@ -103,6 +103,14 @@ export {
 } from "./morse.ts";
 export { radialToward, VOT_RADIAL } from "./radial.ts";
 export { type KeyingRead, readKeying } from "./read-keying.ts";
+export {
+  LEAST_RECORDING_S,
+  type RecordedSignal,
+  type Recording,
+  type RecordingFault,
+  type RecordingRead,
+  readRecording,
+} from "./recording.ts";
 export { type Bend, bendDeg, pathPhaseRad, wavelengthM } from "./reflection.ts";
 export {
   isServiceClass,
@@ -111,6 +119,14 @@ export {
   serviceRadiusNm,
   serviceVolume,
 } from "./service-volume.ts";
+export {
+  readSigmf,
+  type SigmfMetadata,
+  type SigmfRead,
+  sigmfChannels,
+  sigmfText,
+} from "./sigmf.ts";
+export { type RecordedForm, type SignalFile, type SignalFileOptions, signalFile } from "./signal-file.ts";
 export { type FlagCause, flagCause, LEAST_CARRIER_TO_NOISE_DB_HZ, LEAST_DEPTH } from "./signal-monitor.ts";
 export {
   flightPlanPoint,
