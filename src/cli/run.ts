@@ -38,6 +38,11 @@ export const COMMANDS: readonly Entry[] = [
     load: async () => (await import("./ident.ts")).IDENT,
   },
   {
+    name: "signal",
+    summary: "a station's signal as samples, and a radial from samples",
+    load: async () => (await import("./signal.ts")).SIGNAL,
+  },
+  {
     name: "stations",
     summary: "reads a station file or the worldwide table, lists and converts it",
     load: async () => (await import("./stations.ts")).STATIONS,

@@ -23,7 +23,13 @@ export {
 } from "./deviation-indicator.ts";
 export { type DmeGeometry, readDme } from "./dme.ts";
 export { identHeard } from "./ident-heard.ts";
-export { arrivingSignal, type HeardFrom, type MeasuredSignal, measureSignal } from "./measured-signal.ts";
+export {
+  arrivingSignal,
+  type HeardFrom,
+  type MeasuredSignal,
+  measureSignal,
+  standardSignal,
+} from "./measured-signal.ts";
 export { type FieldSettings, fillCells, type NeedleField, needleField } from "./needle-field.ts";
 export {
   BEARING_EDGE,

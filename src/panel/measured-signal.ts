@@ -10,6 +10,7 @@ import {
   inverse,
   type LatLon,
   M_PER_NM,
+  type StationDeg,
   stationFromTrue,
   trueDeg,
 } from "../earth/index.ts";
@@ -56,14 +57,25 @@ const PIECES = 5;
 /** A blade chops the signal this deep: half of it in radians is the 6 degrees of AIM 1-1-3. */
 const BLADE_DEPTH = 0.21;
 
+/** A station's signal toward a radial as the standard describes it: conventional, straight from the station, without noise. */
+export const standardSignal = (station: Station, radial: StationDeg): VorSignal => ({
+  modulation: { ...STANDARD_MODULATION, ident: identOf(station) },
+  radial,
+  frequencyMhz: station.frequencyMhz,
+  echoes: [],
+  propeller: null,
+  carrierToNoiseDbHz: null,
+  seed: 0,
+});
+
 /** What arrives from one station under these conditions. */
 export function arrivingSignal(heard: HeardFrom, conditions: SignalConditions): VorSignal {
   const { station, slantNm, azimuth } = heard;
   const { kind, noiseDb, reflectors, propeller } = conditions;
+  const plain = standardSignal(station, radialToward(station, azimuth));
   return {
-    modulation: { ...STANDARD_MODULATION, kind, ident: identOf(station) },
-    radial: radialToward(station, azimuth),
-    frequencyMhz: station.frequencyMhz,
+    ...plain,
+    modulation: { ...plain.modulation, kind },
     echoes: reflectors
       .filter(({ ident }) => ident === station.ident)
       .map((reflector) => echoOf(reflector, heard)),
@@ -73,7 +85,6 @@ export function arrivingSignal(heard: HeardFrom, conditions: SignalConditions): 
         : { bladePassHz: (propeller.speedRpm * propeller.blades) / 60, depth: BLADE_DEPTH },
     carrierToNoiseDbHz:
       noiseDb === null ? null : carrierToNoiseDbHz(station.eirpW, station.frequencyMhz, slantNm, noiseDb),
-    seed: 0,
   };
 }
 
