@@ -4,7 +4,8 @@
 import { existsSync, readdirSync } from "node:fs";
 import { homedir } from "node:os";
 import { delimiter, join } from "node:path";
-import { runChild, tail, withNote } from "./run-child.mjs";
+import { hasApt, installWithApt, mayInstall } from "./apt.mjs";
+import { withNote } from "./run-child.mjs";
 
 const NAMES = [
   "chromium",
@@ -92,25 +93,11 @@ export async function ensureChromium() {
   if (found !== null) return found;
   const named = process.env.NEEDLEWORK_CHROMIUM;
   if (named) throw new Error(`NEEDLEWORK_CHROMIUM names ${named}, and there is no such file`);
-  const apt = existsSync("/etc/debian_version") && existsSync("/usr/bin/apt-get");
-  if (apt && process.getuid?.() === 0) {
-    await withNote("installing Chromium with apt-get", installWithApt);
+  if (mayInstall()) {
+    await withNote("installing Chromium with apt-get", () => installWithApt("chromium"));
     const installed = findChromium();
     if (installed !== null) return installed;
   }
-  const command = apt ? "sudo apt-get install -y chromium" : "npx playwright-core install chromium";
+  const command = hasApt() ? "sudo apt-get install -y chromium" : "npx playwright-core install chromium";
   throw new Error(`the browser tests need Chromium, and none was found; run: ${command}`);
-}
-
-async function installWithApt() {
-  const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-  await runChild("apt-get", ["update"], { cwd: "/", env });
-  const ended = await runChild("apt-get", ["install", "-y", "--no-install-recommends", "chromium"], {
-    cwd: "/",
-    env,
-  });
-  if (ended.code !== 0)
-    throw new Error(
-      `Chromium could not be installed; apt-get install -y chromium said:\n${tail(ended.output, 10)}`,
-    );
 }

@@ -5,6 +5,7 @@
 import { rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { ensureChromium } from "./chromium.mjs";
+import { ensureFfmpeg } from "./ffmpeg.mjs";
 import { prepare, ROOT, runScript } from "./prepare.mjs";
 import { head, runChild, tail } from "./run-child.mjs";
 import { firstFailure, groupsOf, readReport, totalsOf } from "./vitest-report.mjs";
@@ -75,7 +76,15 @@ const ROWS = [
     { name: "layers", run: async () => void (await tests("unit", { only: LAYERS_TEST })) },
     { name: "build", run: () => prepare() },
   ],
-  [{ name: "unit", run: () => tests("unit") }],
+  [
+    {
+      name: "unit",
+      run: async () => {
+        await ensureFfmpeg();
+        return tests("unit");
+      },
+    },
+  ],
   [
     {
       name: "browser",
