@@ -125,6 +125,11 @@ describe("a bad recording is named:", () => {
     expect(signalIn(loud).flagCause).toBe(null);
   });
 
+  test("not clipped is a quiet one in coarse steps, of which many lie at its greatest", () => {
+    const quiet = withSamples(recordingOf({ radialDeg: 40 }), (x) => Math.round((x / 8) * 127) / 128);
+    expect(Math.abs(errorDeg(signalIn(quiet).measurement, 40))).toBeLessThan(0.5);
+  });
+
   test("a localizer, with its direct part and without", () => {
     expect(faultIn(localizer()).kind).toBe("localizer");
     expect(faultIn(withoutDirectPart(localizer())).kind).toBe("localizer");
