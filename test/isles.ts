@@ -8,7 +8,7 @@ import {
   trueDeg,
   trueFromStation,
 } from "../src/earth/index.ts";
-import type { Face } from "../src/panel/index.ts";
+import type { Face, SignalConditions } from "../src/panel/index.ts";
 import type { Land, Station } from "../src/radio/index.ts";
 import { resolveScene, type Scene, type Situation } from "../src/scene/index.ts";
 
@@ -90,6 +90,9 @@ export interface Setup {
   readonly errorDeg?: number;
   readonly covers?: readonly string[];
   readonly date?: string;
+  readonly signal?: SignalConditions | null;
+  /** Of the stations' clock, seconds. */
+  readonly atS?: number;
 }
 
 export function situationOf(setup: Setup): Situation {
@@ -115,11 +118,11 @@ export function situationOf(setup: Setup): Situation {
         bearingErrorDeg: setup.errorDeg ?? 0,
       },
     ],
-    signal: null,
+    signal: setup.signal ?? null,
     covers: setup.covers ?? [],
     ask: "",
   };
-  return resolveScene(scene);
+  return resolveScene(scene, setup.atS);
 }
 
 /** The one receiver of `situationOf`. */

@@ -11,7 +11,6 @@ import {
   type LatLon,
   M_PER_NM,
   type StationDeg,
-  stationFromTrue,
   trueDeg,
 } from "../earth/index.ts";
 import {
@@ -88,14 +87,59 @@ export function arrivingSignal(heard: HeardFrom, conditions: SignalConditions): 
   };
 }
 
+interface Remembered {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  readonly altitudeFt: number;
+  readonly piece: number;
+  readonly measured: MeasuredSignal;
+}
+
+/** A scene as it was opened, one as it is and one flown on: of each station no more than these are looked at side by side. */
+const MOST_REMEMBERED = 4;
+const remembered = new WeakMap<SignalConditions, WeakMap<Station, Remembered[]>>();
+
+/**
+ * What a receiver measures of one station from one place at one moment. Asked again with nothing changed that it depends on (a course
+ * was turned, another receiver has the same station) it is not worked out again.
+ */
+export function measureFrom(heard: HeardFrom, conditions: SignalConditions, atS: number): MeasuredSignal {
+  const { station, position, altitudeFt } = heard;
+  const ofScene = keptIn(remembered, conditions, () => new WeakMap<Station, Remembered[]>());
+  const ofStation = keptIn(ofScene, station, () => []);
+  const piece = lastPiece(atS);
+  const known = ofStation.find(
+    (one) =>
+      one.piece === piece &&
+      one.latDeg === position.latDeg &&
+      one.lonDeg === position.lonDeg &&
+      one.altitudeFt === altitudeFt,
+  );
+  if (known !== undefined) return known.measured;
+  const measured = measureSignal(arrivingSignal(heard, conditions), atS);
+  ofStation.unshift({ latDeg: position.latDeg, lonDeg: position.lonDeg, altitudeFt, piece, measured });
+  ofStation.length = Math.min(ofStation.length, MOST_REMEMBERED);
+  return measured;
+}
+
+function keptIn<K extends WeakKey, V>(map: WeakMap<K, V>, key: K, make: () => V): V {
+  const before = map.get(key);
+  if (before !== undefined) return before;
+  const made = make();
+  map.set(key, made);
+  return made;
+}
+
+const lastPiece = (atS: number): number => Math.floor(atS / PIECE_S + 1e-9);
+
 /** What a receiver has made of the last half second before this moment of the station's clock. */
 export function measureSignal(arriving: VorSignal, atS: number): MeasuredSignal {
   const sampleRateHz = LEAST_SAMPLE_RATE_HZ;
   const receiver = vorDemodulator({ sampleRateHz, withIdent: false });
   const inPhase = new Float64Array(PIECE_S * sampleRateHz);
   const quadrature = new Float64Array(PIECE_S * sampleRateHz);
-  const lastPiece = Math.floor(atS / PIECE_S + 1e-9);
-  for (let piece = lastPiece - PIECES + 1; piece <= lastPiece; piece++) {
+  const last = lastPiece(atS);
+  for (let piece = last - PIECES + 1; piece <= last; piece++) {
     // The channel is in the seed, so that two stations have each a noise of their own.
     const seed = Math.imul(piece + 1, 0x9e3779b1) ^ Math.round(arriving.frequencyMhz * 1000);
     composite({ ...arriving, seed }, { sampleRateHz, startS: piece * PIECE_S }).baseband(inPhase, quadrature);
@@ -113,7 +157,8 @@ function echoOf(reflector: Reflector, heard: HeardFrom): Echo {
   const onward = inverse(reflector.position, position).distanceM / M_PER_NM;
   const onwardNm = slantRangeNm(onward, heightAboveFt);
   return {
-    azimuth: stationFromTrue(trueDeg(out.azimuthDeg), station.declinationDeg),
+    // A test station sends the same all around, so its echo too carries nothing of where it came from.
+    azimuth: radialToward(station, trueDeg(out.azimuthDeg)),
     extraPathM: Math.max(0, out.distanceNm + onwardNm - slantNm) * M_PER_NM,
     amplitude: reflector.amplitude,
   };

@@ -34,7 +34,7 @@ import { type Airwaves, channelKhz, type OnAir, type Site } from "./airwaves.ts"
 import { indicate, NO_DEVIATION } from "./deviation-indicator.ts";
 import { readDme } from "./dme.ts";
 import { identHeard } from "./ident-heard.ts";
-import { arrivingSignal, type MeasuredSignal, measureSignal } from "./measured-signal.ts";
+import { type MeasuredSignal, measureFrom } from "./measured-signal.ts";
 import type { DmeReading, ReceiverReading, ReceiverSettings, Signal, StationGeometry } from "./reading.ts";
 import { type Candidate, receive, type SeenFrom, whyHidden } from "./reception.ts";
 import type { SignalConditions } from "./signal-conditions.ts";
@@ -70,10 +70,7 @@ export function readReceiver(
   const readable = tuned !== null && (arriving.kind === "good" || arriving.kind === "weak");
   const measured =
     overTheAir !== null && readable
-      ? measureSignal(
-          arrivingSignal({ ...tuned, position: flight.position }, overTheAir.conditions),
-          overTheAir.atS,
-        )
+      ? measureFrom({ ...tuned, position: flight.position }, overTheAir.conditions, overTheAir.atS)
       : null;
   const signal = measured === null ? arriving : judged(arriving, measured);
   const received = measured === null ? (geometry?.trueRadial ?? null) : measured.measurement.radial;

@@ -18,7 +18,11 @@ export const radial: Rule = ({ reading }) => {
       ? ""
       : `; this receiver reads ${degrees(errorDeg)} ${errorDeg > 0 ? "high" : "low"}, you are really on ${course3(geometry.trueRadial)}`;
   const pointer = reading.settings.face === "rmi";
-  const who = pointer ? "The pointer's tail says where you are: on the" : "You are on the";
+  const who = pointer
+    ? "The pointer's tail says where you are: on the"
+    : reading.measured === null
+      ? "You are on the"
+      : "The receiver puts you on the";
   return {
     rule: "radial",
     title: "Your radial",

@@ -3,7 +3,7 @@
  * schema's version. Directions in degrees [0, 360), deviation right positive, null where there is none.
  */
 
-import type { IdentHeard, ReceiverReading, Signal } from "../panel/index.ts";
+import type { IdentHeard, MeasuredSignal, ReceiverReading, Signal } from "../panel/index.ts";
 import type { Situation } from "../scene/index.ts";
 import type { Reason } from "./reason.ts";
 
@@ -39,6 +39,25 @@ export interface ReceiverJson {
   readonly reversed: boolean;
   /** The RMI pointer's head, clockwise from the nose. */
   readonly rmiPointerDeg: number | null;
+  /** Null where the scene has no signal of its own, or none arrives. */
+  readonly measured: MeasuredJson | null;
+}
+
+/** What a receiver measured of the signal's samples. */
+export interface MeasuredJson {
+  /** Before the receiver's own error is added; null where it found none. */
+  readonly radialDeg: number | null;
+  /** Depth of the carrier's modulation by the 30 Hz, and by the sub-carrier: 0.3 nominal. */
+  readonly toneDepth: number;
+  readonly subcarrierDepth: number;
+  /** Swing of the sub-carrier over its 30 Hz: 16 nominal. */
+  readonly deviationRatio: number;
+  /** Carrier power over noise density, dB-Hz; null where no noise is heard. */
+  readonly carrierToNoiseDbHz: number | null;
+  /** Standard deviation of the radial as its own scatter tells it; null where it is unknown. */
+  readonly deviationDeg: number | null;
+  /** Why the receiver pulls its flag: no-carrier, localizer, tone-low, subcarrier-low, swing-wrong, noisy; null while it shows a bearing. */
+  readonly flagCause: string | null;
 }
 
 export interface SituationJson {
@@ -126,8 +145,25 @@ function receiverJson(reading: ReceiverReading): ReceiverJson {
     flag: reading.flag,
     reversed: reading.reversed,
     rmiPointerDeg: orNull(reading.rmiPointerRelativeDeg, direction),
+    measured: reading.measured === null ? null : measuredJson(reading.measured),
   };
 }
+
+function measuredJson({ measurement, flagCause }: MeasuredSignal): MeasuredJson {
+  const { carrier, toneAmplitude, subcarrierAmplitude } = measurement;
+  return {
+    radialDeg: orNull(measurement.radial, direction),
+    toneDepth: rounded(toneAmplitude / carrier),
+    subcarrierDepth: rounded(subcarrierAmplitude / carrier),
+    deviationRatio: rounded(measurement.deviationRatio),
+    carrierToNoiseDbHz: ifFinite(measurement.carrierToNoiseDbHz),
+    deviationDeg: ifFinite(measurement.radialDeviationDeg),
+    flagCause,
+  };
+}
+
+/** JSON knows no endless numbers. */
+const ifFinite = (value: number): number | null => (Number.isFinite(value) ? rounded(value) : null);
 
 /** In the cone overhead the signal is strong and only its bearing is undefined; of two at once neither can be used. */
 function receptionOf(signal: Signal): Reception {

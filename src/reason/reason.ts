@@ -29,6 +29,7 @@ export const REASON_RULES = [
   "received",
   "service-volume",
   "radial",
+  "measured",
   "norths",
   "line",
   "to-from",

@@ -3,6 +3,7 @@
 import type { Situation } from "../scene/index.ts";
 import { fly, headingAgrees } from "./fly.ts";
 import { deviation, distance, line, toOrFrom } from "./line.ts";
+import { measured } from "./measured.ts";
 import { norths, radial } from "./radial.ts";
 import type { Reason } from "./reason.ts";
 import { publishedVolume, received } from "./received.ts";
@@ -16,6 +17,7 @@ const RULES: readonly Rule[] = [
   received,
   publishedVolume,
   radial,
+  measured,
   norths,
   line,
   toOrFrom,

@@ -29,6 +29,7 @@ const WHERE_YOU_ARE: readonly ReasonRule[] = [
   "received",
   "service-volume",
   "radial",
+  "measured",
   "norths",
   "to-from",
   "deviation",
@@ -43,6 +44,7 @@ const WHICH_STATION: readonly ReasonRule[] = [
   "received",
   "service-volume",
   "radial",
+  "measured",
   "norths",
   "line",
   "fly",
@@ -52,12 +54,15 @@ const WHICH_STATION: readonly ReasonRule[] = [
 const HIDDEN_BY: Readonly<Record<string, Hidden>> = {
   chart: { rules: WHERE_YOU_ARE, parts: [] },
   aircraft: { rules: WHERE_YOU_ARE, parts: ["aircraft"] },
+  // Why the receiver shows what it shows is what the view of the signal tells.
+  signal: { rules: ["measured"], parts: [] },
   heading: { rules: ["heading-agrees", "fly"], parts: ["heading"] },
   panel: {
     rules: [
       "tuned",
       "identified",
       "received",
+      "measured",
       "to-from",
       "deviation",
       "distance",
@@ -74,6 +79,7 @@ const HIDDEN_BY: Readonly<Record<string, Hidden>> = {
       "received",
       "service-volume",
       "radial",
+      "measured",
       "norths",
       "line",
       "to-from",
@@ -93,7 +99,7 @@ const HIDDEN_BY: Readonly<Record<string, Hidden>> = {
   frequency: { rules: WHICH_STATION, parts: ["frequency"] },
 };
 
-const VIEWS_AND_SHARED = ["chart", "aircraft", "heading", "panel"];
+const VIEWS_AND_SHARED = ["chart", "aircraft", "heading", "panel", "signal"];
 
 /** Every step in order, spoken or withheld. `covers` in the scene's form: "needle" of NAV1 is "NAV1.needle". */
 export function underCovers(

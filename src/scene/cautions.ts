@@ -3,6 +3,7 @@
 import type { ModelLife } from "../earth/index.ts";
 import type { ReceiverReading } from "../panel/index.ts";
 import { givesBearing } from "../radio/index.ts";
+import { mayBeFarOff } from "./rough-signal.ts";
 import type { Scene } from "./scene.ts";
 
 /** Stands on every screen, sheet and plan. */
@@ -19,7 +20,8 @@ export function cautionsFor(scene: Scene, model: ModelLife, receivers: readonly 
   return [...new Set(cautions)];
 }
 
-function receiverCautions({ settings, signal, station, geometry, ident }: ReceiverReading): string[] {
+function receiverCautions(reading: ReceiverReading): string[] {
+  const { settings, signal, station, geometry, ident } = reading;
   const cautions: string[] = [];
   if (station === null || geometry === null) return cautions;
   const name = settings.name;
@@ -30,6 +32,10 @@ function receiverCautions({ settings, signal, station, geometry, ident }: Receiv
   if (signal.kind === "weak")
     cautions.push(
       `${name}: ${station.ident} arrives weaker than the published minimum; do not rely on the needle.`,
+    );
+  if (signal.kind !== "none" && mayBeFarOff(reading))
+    cautions.push(
+      `${name}: the signal of ${station.ident} is bent or rough here; do not use it, however steady the needle looks just now.`,
     );
   if (signal.kind !== "none" && (ident.kind === "test" || ident.kind === "none" || ident.kind === "dme-only"))
     cautions.push(

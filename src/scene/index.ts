@@ -19,6 +19,7 @@ export { type JsonSchema, landJsonSchema, sceneJsonSchema, stationsJsonSchema } 
 export { type LandRead, readLand } from "./land-file.ts";
 export { nearMatch } from "./near-match.ts";
 export { resolver, resolveScene } from "./resolve.ts";
+export { beatsWith } from "./rough-signal.ts";
 export type { Aircraft, Scene } from "./scene.ts";
 export { editScene, type SceneEdited } from "./scene-edit.ts";
 export { editsBetween, type SceneEdit } from "./scene-edits.ts";

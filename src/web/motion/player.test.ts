@@ -389,3 +389,52 @@ describe("any handling", () => {
     );
   });
 });
+
+describe("a signal of the scene's own", () => {
+  const NOISY: Scene = {
+    ...SCENE,
+    signal: { kind: "conventional", noiseDb: 55, reflectors: [], propeller: null },
+  };
+  const radialOf = ({ bench }: Motion) => bench.situation.value.receivers[0]?.radial;
+  /** What the engine makes of the scene on the bench at a time. */
+  const resolvedAt = ({ bench }: Motion, atS: number) =>
+    resolveScene(bench.scene.value, atS).receivers[0]?.radial;
+
+  it("goes on with the flight's clock, and stands still while it is paused", () => {
+    const motion = onBench(NOISY);
+    const { bench, player } = motion;
+    fly(motion, 10);
+    player.pause();
+    const halted = bench.situation.value;
+    expect(radialOf(motion)).toBe(resolvedAt(motion, 10));
+    expect(radialOf(motion)).not.toBe(resolvedAt(motion, 0));
+    player.goOn(5);
+    expect(bench.situation.value).toBe(halted);
+    bench.act({ kind: "turn-course", receiver: "NAV1", byDeg: 5 });
+    expect(bench.situation.value.receivers[0]?.measured).toBe(halted.receivers[0]?.measured);
+  });
+
+  it("is heard again as it was when a time is gone back to or the flight is taken back", () => {
+    const motion = onBench(NOISY);
+    const { bench, player } = motion;
+    const first = radialOf(motion);
+    fly(motion, 10);
+    player.pause();
+    const then = player.log.value.find(({ timeS }) => timeS === 4);
+    player.scrubTo(4);
+    expect(radialOf(motion)).toBe(resolvedAt(motion, 4));
+    expect(then?.shown.NAV1).toEqual(shownBy(bench.situation.value.receivers[0]!));
+    bench.undo();
+    bench.undo();
+    expect(player.nowS.value).toBe(0);
+    expect(radialOf(motion)).toBe(first);
+  });
+
+  it("leaves a scene without one deaf to the clock", () => {
+    const { bench, player } = onBench();
+    const before = bench.situation.value;
+    bench.clockS.value = 5;
+    expect(bench.situation.value).toBe(before);
+    expect(player.nowS.value).toBe(5);
+  });
+});

@@ -55,7 +55,7 @@ export interface Player {
 export function createPlayer(bench: Bench): Player {
   const playing = signal(false);
   const speed = signal<Speed>(1);
-  const nowS = signal(0);
+  const nowS = bench.clockS;
   const log = signal<FlightLog>([]);
   const turningTo = signal<MagneticDeg | null>(null);
   const climbingToFt = signal<number | null>(null);
@@ -73,7 +73,7 @@ export function createPlayer(bench: Bench): Player {
   const times = new WeakMap<Aircraft, number>();
 
   const momentOf = (flight: Flight, timeS: number, of = bench.scene.value): Moment =>
-    momentFrom(resolve.value({ ...of, aircraft: flight.aircraft }), flight, timeS);
+    momentFrom(resolve.value({ ...of, aircraft: flight.aircraft }, timeS), flight, timeS);
   const flightOf = (aircraft: Aircraft): Flight => ({
     aircraft,
     turningTo: turningTo.value,

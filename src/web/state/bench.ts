@@ -36,6 +36,8 @@ export interface Bench {
   readonly reasons: ReadonlySignal<readonly Reason[]>;
   /** Name of the receiver whose argument is shown: the one last touched. */
   readonly attended: ReadonlySignal<string>;
+  /** The stations' clock at the present scene, seconds since its flight began: a signal of its own goes on with it. */
+  readonly clockS: Signal<number>;
   /** What is lit by pointing at a step. */
   readonly lit: Signal<Lit | null>;
   readonly canUndo: ReadonlySignal<boolean>;
@@ -69,7 +71,11 @@ export function createBench(name: SceneName, first: Scene): Bench {
   const land = computed(() => scene.value.land);
   // Worked out once for the stations and the ground, which stay while the aircraft moves.
   const resolve = computed(() => resolver(stations.value, land.value));
-  const situation = computed(() => resolve.value(scene.value));
+  const clockS = signal(0);
+  // Only a signal of its own hears the clock.
+  const situation = computed(() =>
+    resolve.value(scene.value, scene.value.signal === null ? 0 : clockS.value),
+  );
   const chosen = signal<string | null>(null);
   const attended = computed(() => {
     const names = scene.value.receivers.map((receiver) => receiver.name);
@@ -89,6 +95,7 @@ export function createBench(name: SceneName, first: Scene): Bench {
     situationAsOpened: computed(() => resolve.value({ ...asOpened.value, covers: covers.value })),
     reasons: computed(() => argument.value.filter((reason) => reason.receiver === attended.value)),
     attended,
+    clockS,
     lit,
     canUndo: computed(() => history.value.past.length > 0),
     canRedo: computed(() => history.value.future.length > 0),

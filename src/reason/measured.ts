@@ -1,0 +1,118 @@
+/** What the receiver made of the signal itself, beside where it really is, and what pulls the two apart. */
+
+import { geodesicDistanceNm, turnBetween } from "../earth/index.ts";
+import type { MeasuredSignal } from "../panel/index.ts";
+import { bendDeg, type Station } from "../radio/index.ts";
+import { beatsWith, type Situation } from "../scene/index.ts";
+import type { Rule } from "./step.ts";
+import { course3, degrees, miles } from "./words.ts";
+
+/** Under this a measured radial is as good as the true one, degrees: a needle's width. */
+const WORTH_SAYING_DEG = 0.2;
+
+const PROPELLER = "FAA Aeronautical Information Manual, para 1-1-3";
+const BENDS =
+  "bends and scalloping: ICAO Doc 8071 Vol I (from memory); how great is derived in docs/model.md";
+
+export const measured: Rule = ({ situation, reading }) => {
+  const { measured: made, geometry, station } = reading;
+  if (made === null || geometry === null || station === null || reading.radial === null) return null;
+  const { radial, radialDeviationDeg, carrierToNoiseDbHz } = made.measurement;
+  if (radial === null) return null;
+  const offDeg = turnBetween(geometry.trueRadial, radial);
+  const { title, why, source, numbers } = causeOf(made, station, offDeg, situation);
+  return {
+    rule: "measured",
+    title,
+    sentence: `The signal reads ${tenths(radial)} where you are on ${tenths(geometry.trueRadial)}: ${why}.`,
+    numbers: {
+      measuredRadialDeg: radial,
+      trueRadialDeg: geometry.trueRadial,
+      offDeg,
+      radialDeviationDeg,
+      ...(Number.isFinite(carrierToNoiseDbHz) && { carrierToNoiseDbHz }),
+      ...numbers,
+    },
+    source,
+    parts: ["station", "radial", "needle"],
+  };
+};
+
+interface Cause {
+  readonly title: string;
+  /** What stands behind the colon. */
+  readonly why: string;
+  readonly source: string;
+  readonly numbers: Readonly<Record<string, number>>;
+}
+
+function causeOf(made: MeasuredSignal, station: Station, offDeg: number, { scene }: Situation): Cause {
+  const { propeller, modulation } = made.arriving;
+  const isOff = Math.abs(offDeg) >= WORTH_SAYING_DEG;
+  const multiple = propeller === null ? null : beatsWith(propeller.bladePassHz);
+  if (propeller !== null && multiple !== null)
+    return {
+      title: "The propeller chops it",
+      why: `${propeller.bladePassHz.toFixed(1)} blades pass in a second, so near ${multiple === 1 ? "the signal's 30 Hz that the needle swings far" : "twice the signal's 30 Hz that the needle swings, by as much as 6° to either side"}; change the propeller's speed a little and it steadies`,
+      source: PROPELLER,
+      numbers: { bladePassHz: propeller.bladePassHz },
+    };
+  const echo = strongestEcho(made, station, scene);
+  if (echo !== null && Math.abs(echo.bendDeg) >= WORTH_SAYING_DEG)
+    return {
+      title: "An echo pulls it",
+      why: `an echo from ${echo.place} pulls it by ${degrees(echo.bendDeg)}, and as you fly on the pull goes from side to side`,
+      source: BENDS,
+      numbers: { bendDeg: echo.bendDeg },
+    };
+  if (isOff)
+    return {
+      title: "Noise moves it",
+      why: "noise moves it by so much just now, and it will wander",
+      source: "how well a bearing can be known in noise is derived in docs/model.md",
+      numbers: {},
+    };
+  if (echo !== null && modulation.kind === "doppler")
+    return {
+      title: "Hardly bent",
+      why: `an echo from ${echo.place} arrives as well, but a Doppler station's wide ring of antennas makes little of it`,
+      source: BENDS,
+      numbers: { bendDeg: echo.bendDeg },
+    };
+  return {
+    title: "As the signal has it",
+    why: "the phases of its two 30 Hz differ by your radial, and nothing disturbs them here",
+    source: "ICAO Annex 10 Vol I, 3.3.1",
+    numbers: {},
+  };
+}
+
+/** The reflector whose echo by itself bends the radial most: by how much, clockwise positive, and where it stands from its station. */
+function strongestEcho(
+  { arriving }: MeasuredSignal,
+  station: Station,
+  { signal }: Situation["scene"],
+): { readonly bendDeg: number; readonly place: string } | null {
+  const { modulation, radial, frequencyMhz, echoes } = arriving;
+  if (station.kind === "VOT") return null;
+  const own = (signal?.reflectors ?? []).filter(({ ident }) => ident === station.ident);
+  let best: { readonly bendDeg: number; readonly place: string } | null = null;
+  echoes.forEach((echo, index) => {
+    const reflector = own[index];
+    if (reflector === undefined) return;
+    const bend = bendDeg({ kind: modulation.kind, radial, frequencyMhz, ...echo });
+    if (best !== null && Math.abs(bend) <= Math.abs(best.bendDeg)) return;
+    const distanceNm = geodesicDistanceNm(station.position, reflector.position);
+    best = {
+      bendDeg: bend,
+      place: `a reflector on the ${course3(echo.azimuth)} radial at ${miles(distanceNm)}`,
+    };
+  });
+  return best;
+}
+
+/** `243.1`, `006.0`: a radial to the tenth, `360.0` for north. */
+function tenths(radialDeg: number): string {
+  const rounded = Math.round(radialDeg * 10) % 3600;
+  return (rounded === 0 ? 360 : rounded / 10).toFixed(1).padStart(5, "0");
+}
