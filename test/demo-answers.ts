@@ -6,6 +6,7 @@
 import {
   alongEllipsoid,
   dm,
+  echoOffDeg,
   type HandAircraft,
   type HandPeak,
   type HandStation,
@@ -60,6 +61,9 @@ const AIRCRAFT = `
   25 LJY 140 22    130  3500
   26 SRX 311 46    309  6500
   27 PJH 110 18    282  2500
+  28 TXJ 246 18    244  3500
+  29 TXJ 246 18    244  3500
+  30 TXJ 246 18    244  3500
 `;
 
 /** A receiver's settings and what it must show. Angles in degrees, distances in NM to a hundredth; `-` is nothing shown. */
@@ -142,7 +146,32 @@ const ANSWERS = `
   26    NAV2 HJL 311 130.42  45.60  45.61  -0.58 0.29 left   TO   no  good          inside  ident
   27    NAV1 PJH 290 110.00  18.00  -       0.00 0.00 centre TO   no  good          inside  ident
   27    NAV2 HJL 312 132.27  27.89  27.89   0.27 0.13 centre TO   no  good          inside  ident
+  28    NAV1 TXJ 246 246.00  18.00  18.01   0.00 0.00 centre FROM no  good          inside  ident
+  29    NAV1 TXJ 246 246.00  18.00  18.01   0.00 0.00 centre FROM no  good          inside  ident
+  30    NAV1 TXJ 246 246.00  18.00  18.01   0.00 0.00 centre FROM no  good          inside  ident
 `;
+
+/**
+ * Scenes with a signal of their own: how far the receiver reads off the answer above, and how nearly the hand knows it.
+ *   28  the hangar on 300 at 2 NM, by the formula of a bend in demo-by-hand.ts, which holds within a twentieth of its greatest, 4.9
+ *   29  a Doppler station: off by less than 0.073 k radians, k at most 0.1: 0.42
+ *   30  60.333 blades a second leave a line of 30.333 Hz beside the 30 Hz, 0.105 as strong: off by arcsin 0.105 at most
+ */
+export const OFF_BY_SIGNAL: ReadonlyMap<
+  string,
+  { readonly offDeg: () => number; readonly withinDeg: number }
+> = new Map([
+  ["28", { offDeg: hangarOffDeg, withinDeg: 0.05 * 4.9 }],
+  ["29", { offDeg: () => 0, withinDeg: 0.42 }],
+  ["30", { offDeg: () => 0, withinDeg: 6.03 }],
+]);
+
+function hangarOffDeg(): number {
+  const tamsel = station("TXJ");
+  const here = need(aircraftIn.get("28"), "scene 28");
+  const hangar = alongEllipsoid(tamsel.at, 300 + tamsel.declinationDeg, 2);
+  return echoOffDeg(tamsel, here, { at: hangar, amplitude: 0.1, frequencyMhz: 115.6 });
+}
 
 const words = (line: string): string[] => line.trim().split(/\s+/);
 const lines = (table: string): string[][] => table.trim().split("\n").map(words);

@@ -10,6 +10,7 @@
  *   horizon    1.23 (sqrt h1 + sqrt h2) NM, heights in feet                              planning rule, EASA 062
  *   cone       more than 40 degrees above the antenna's horizon                          ICAO Doc 8168 Vol I, I-2-2, 2.4.4.1
  *   ground     ray from antenna to aircraft less the earth's bulge of 0.6623 d1 d2 ft (4/3 earth), against cones
+ *   echo       k = (r cos p + r^2) / (1 + r cos p), tan(off) = k sin(B - A) / (1 + k cos(B - A))      docs/model.md
  *   volume     T, VL, VH below 14,500 ft above the transmitter                           FAA AIM 1-1-8, TBL 1-1-1
  */
 
@@ -123,6 +124,23 @@ export function needle(radialDeg: number, courseDeg: number): HandNeedle {
     fullScale: Math.abs(deviationDeg) >= 10,
     flag: square ? "OFF" : cosine > 0 ? "FROM" : "TO",
   };
+}
+
+/** How far an echo turns a conventional station's radial, degrees clockwise: the way along the ground to the reflector, then up the slope. */
+export function echoOffDeg(
+  station: HandStation,
+  aircraft: HandAircraft,
+  reflector: { readonly at: Place; readonly amplitude: number; readonly frequencyMhz: number },
+): number {
+  const { at, amplitude, frequencyMhz } = reflector;
+  const heightNm = (aircraft.altitudeFt - station.elevationFt) / FT_PER_NM;
+  const onwardNm = Math.hypot(onEllipsoid(at, aircraft.at).distanceNm, heightNm);
+  const longerM = (onEllipsoid(station.at, at).distanceNm + onwardNm - slantNm(station, aircraft)) * M_PER_NM;
+  const waves = longerM / (299.792458 / frequencyMhz);
+  const inPhase = amplitude * Math.cos(2 * Math.PI * waves);
+  const k = (inPhase + amplitude ** 2) / (1 + inPhase);
+  const across = (radialOf(station, at) - radialOf(station, aircraft.at)) * RAD;
+  return Math.atan2(k * Math.sin(across), 1 + k * Math.cos(across)) / RAD;
 }
 
 /** Least height of the ray above the cones on its way, feet, stepping every twentieth of a mile; Infinity over open ground. */

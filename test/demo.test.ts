@@ -9,7 +9,7 @@
 
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { ANSWER_ROWS, aircraftIn, PEAKS, station } from "./demo-answers.ts";
+import { ANSWER_ROWS, type Answer, aircraftIn, OFF_BY_SIGNAL, PEAKS, station } from "./demo-answers.ts";
 import {
   apartDeg,
   clearanceFt,
@@ -94,28 +94,44 @@ describe("read on the demo scenes", () => {
     for (const [i, row] of rows.entries()) {
       const shown = reading?.receivers[i];
       if (!shown) throw new Error(`${file} has no ${row.receiver}`);
+      const signal = OFF_BY_SIGNAL.get(scene);
+      expect(shown.measured === null).toBe(signal === undefined);
+      const rowShown = signal === undefined ? row : offBy(row, shown.radialDeg, signal);
       expect(shown).toMatchObject({
         name: row.receiver,
-        station: row.station,
-        courseDeg: row.courseDeg % 360,
-        flag: row.flag,
-        needleSide: row.side,
-        fullScale: row.dots === 5,
-        reversed: row.reversed,
-        signal: row.signal,
-        reception: row.signal === "good" || row.signal === "overhead" ? "good" : "none",
-        serviceVolume: row.volume,
-        ident: row.ident,
+        station: rowShown.station,
+        courseDeg: rowShown.courseDeg % 360,
+        flag: rowShown.flag,
+        needleSide: rowShown.side,
+        fullScale: rowShown.dots === 5,
+        reversed: rowShown.reversed,
+        signal: rowShown.signal,
+        reception: rowShown.signal === "good" || rowShown.signal === "overhead" ? "good" : "none",
+        serviceVolume: rowShown.volume,
+        ident: rowShown.ident,
       });
-      near(shown.radialDeg, row.radialDeg, "radial");
-      near(shown.distanceNm, row.distanceNm, "distance");
-      near(shown.dmeNm, row.dmeNm, "DME");
-      near(shown.deviationDeg, row.deviationDeg, "deviation");
-      near(shown.needleDots, row.dots, "dots");
-      if (NO_BEARING.includes(row.signal)) expect(shown.bearingToDeg).toBeNull();
-      else near(shown.bearingToDeg, ((row.radialDeg ?? 0) + 180) % 360, "bearing");
+      near(shown.radialDeg, rowShown.radialDeg, "radial");
+      near(shown.distanceNm, rowShown.distanceNm, "distance");
+      near(shown.dmeNm, rowShown.dmeNm, "DME");
+      near(shown.deviationDeg, rowShown.deviationDeg, "deviation");
+      near(shown.needleDots, rowShown.dots, "dots");
+      if (NO_BEARING.includes(rowShown.signal)) expect(shown.bearingToDeg).toBeNull();
+      else near(shown.bearingToDeg, ((rowShown.radialDeg ?? 0) + 180) % 360, "bearing");
     }
   });
+
+  /** The row with what must be shown for the radial that the signal gives, once that radial is where the hand has it. */
+  function offBy(
+    row: Answer,
+    shownDeg: number | null,
+    { offDeg, withinDeg }: { readonly offDeg: () => number; readonly withinDeg: number },
+  ): Answer {
+    if (row.radialDeg === null || shownDeg === null) throw new Error("no radial to be off from");
+    expect(apartDeg(shownDeg, row.radialDeg + offDeg())).toBeLessThan(withinDeg);
+    const { deviationDeg, dots, flag } = needle(shownDeg, row.courseDeg);
+    const side = Math.abs(deviationDeg) < 0.5 ? "centre" : deviationDeg > 0 ? "right" : "left";
+    return { ...row, radialDeg: shownDeg, deviationDeg, dots, flag, side };
+  }
 
   function near(shown: number | null, expected: number | null, what: string): void {
     if (expected === null || shown === null) expect(shown, what).toBe(expected);
