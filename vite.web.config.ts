@@ -15,6 +15,11 @@ const FIGURE_ONLY = new RegExp(
     "/draw/faces/(panel|panel-layout|panel-foot|covered-line|(course|distance|frequency)-readout)\\.tsx?$",
   ].join("|"),
 );
+/** The signal's pictures beside the two waves, and what they are measured with. */
+const SIGNAL_PICTURES =
+  /\/draw\/signal\/(?!index|ident-keying)|\/web\/signal\/(signal-pictures|picture-view|picture-places|hear-parts|part-speaker|lighthouse-)|\/radio\/heard-parts|\/node_modules\/fft\.js\//;
+/** The plot of what needle and DME have shown: it stands behind the motion bar's "More". */
+const HISTORY_PLOT = /\/draw\/plots\/(needle-history|history-|flag-row)/;
 /** What makes and prints a needle field: its choice alone is needed while the chart wears none. */
 const FIELD_ONLY = /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)/;
 /** What makes a still picture of one. */
@@ -112,6 +117,8 @@ export default defineConfig({
           includeDependenciesRecursively: false,
           groups: [
             { name: "figure", test: FIGURE_ONLY },
+            { name: "signal-pictures", test: SIGNAL_PICTURES },
+            { name: "history-plot", test: HISTORY_PLOT },
             { name: "field", test: FIELD_ONLY },
             { name: "field-picture", test: FIELD_PICTURE },
           ],

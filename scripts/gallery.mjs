@@ -28,6 +28,12 @@ async function field(page, kind) {
   await page.waitForTimeout(2500);
 }
 
+/** @param {Page} page */
+async function signalPictures(page) {
+  await press(page, "Enlarge the signal");
+  await page.getByRole("slider", { name: "Time since the flash" }).fill("5.3");
+}
+
 /** @type {readonly Picture[]} */
 const PICTURES = [
   { name: "bench", words: "The bench as `npm start` opens it: four views of one scene, in step." },
@@ -73,8 +79,21 @@ const PICTURES = [
   },
   {
     name: "signal",
-    words: "The signal view enlarged: the two 30 Hz waves as the receiver compares them.",
-    act: (page) => press(page, "Enlarge the signal"),
+    words:
+      "The signal view enlarged: waves, composite, spectrum, the phase on the rose, the lighthouse picture.",
+    act: (page) => signalPictures(page),
+  },
+  { name: "signal-dark", words: "The same, dark.", dark: true, act: (page) => signalPictures(page) },
+  {
+    name: "signal-phone",
+    words: "The lighthouse picture on a phone.",
+    size: PHONE,
+    touch: true,
+    act: async (page) => {
+      await press(page, "Signal");
+      await press(page, "Lighthouse");
+      await page.getByRole("slider", { name: "Time since the flash" }).fill("5.3");
+    },
   },
   { name: "laptop", words: "At 1024 by 768.", size: SMALL },
   { name: "phone", words: "On a phone.", size: PHONE, touch: true },

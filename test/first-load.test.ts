@@ -64,6 +64,10 @@ describe("the first load", () => {
         "web/home/home.tsx",
         "web/frame/help-sheet.tsx",
         "web/out/share-menu.tsx",
+        "draw/signal/spectrum-picture.tsx",
+        "draw/signal/lighthouse.tsx",
+        "draw/plots/needle-history.tsx",
+        "/fft.js/",
       ],
     ];
     for (const part of later) {

@@ -6,5 +6,6 @@ export type { Lit } from "./lit.ts";
 export * from "./plots/index.ts";
 export * from "./reasons/index.ts";
 export * from "./signal/ident-keying.tsx";
+export * from "./signal/index.ts";
 export { still } from "./still.ts";
 export * from "./theme.ts";

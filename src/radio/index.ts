@@ -57,6 +57,7 @@ export {
   TYPICAL_EIRP_W,
   WEAKEST_FIELD_MICROVOLT_PER_M,
 } from "./field-strength.ts";
+export { HEARD_FACTOR, loweredSubcarrier, raisedTones } from "./heard-parts.ts";
 export {
   DME_IDENT_HZ,
   IDENT_PERIOD_S,

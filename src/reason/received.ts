@@ -89,7 +89,7 @@ const remedy = (distanceNm: number, stationElevationFt: number): string =>
     : `${atLeastFeet(leastHeightFt(distanceNm, stationElevationFt))} would see it`;
 
 /** What the receiver's monitors found. */
-const FAULTS: Readonly<Record<FlagCause, string>> = {
+export const MONITOR_WORDS: Readonly<Record<FlagCause, string>> = {
   "no-carrier": "there is no carrier to speak of",
   localizer: "what it sends is a localizer's 90 and 150 Hz",
   "tone-low": "its 30 Hz is too faint",
@@ -144,7 +144,7 @@ function notReceived(
       return {
         ...base,
         title: "The receiver does not trust it",
-        sentence: `${why.station.name} arrives from ${miles(geometry.distanceNm)}, but ${FAULTS[why.cause]}: the receiver pulls its flag rather than show a bearing that may be wrong.`,
+        sentence: `${why.station.name} arrives from ${miles(geometry.distanceNm)}, but ${MONITOR_WORDS[why.cause]}: the receiver pulls its flag rather than show a bearing that may be wrong.`,
         source:
           "ICAO Annex 10 Vol I, 3.3.5; that a receiver flags at half of the standard levels is common practice",
         parts: ["station", "flag", "needle"],

@@ -25,6 +25,7 @@ import { MotionBar } from "./motion/motion-bar.tsx";
 import { useMotion } from "./motion/use-motion.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
+import { PictureTabs } from "./signal/picture-tabs.tsx";
 import { SignalView } from "./signal/signal-view.tsx";
 import { ChartToolSheets } from "./tools/chart-tool-sheets.tsx";
 import { ToolRow } from "./tools/tool-row.tsx";
@@ -139,7 +140,15 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
             ),
           },
           signal: {
-            sheet: <SignalView bench={bench} theme={theme} typeScale={layout.typeScaleOf("signal")} />,
+            aside: <PictureTabs />,
+            sheet: (
+              <SignalView
+                bench={bench}
+                theme={theme}
+                typeScale={layout.typeScaleOf("signal")}
+                headed={projecting || phone}
+              />
+            ),
           },
           reasons: {
             aside: <ReceiverTabs bench={bench} />,

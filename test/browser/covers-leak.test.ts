@@ -226,6 +226,41 @@ describe("a cover", () => {
   });
 });
 
+describe("the pictures of the signal", () => {
+  /** What they tell in the open, and may not under each cover. */
+  const TOLD: readonly (readonly [string, readonly RegExp[]])[] = [
+    // A whole word: the places of lines on the paper have such figures too.
+    ["NAV1 course", [/\b061\b/, /\b241 TO\b|and 241\b/, /2½ dots right/]],
+    ["NAV1 needle", [/dots/, /late is|early is/, /data-part=needle/]],
+    ["NAV1 TO/FROM flag", [/(?<![/A-Z])TO(?![/A-Z])/, /FROM/]],
+    ["NAV1 ident", [/TXJ/, /9° west/]],
+    ["NAV1 frequency", [/TXJ/, /9° west/]],
+    ["all of NAV1", [/\b246\b/, /\b061\b/, /data-angle/, /data-beam/]],
+    ["the signal", [/\b246\b/, /22\.8/, /data-angle/, /data-beam/, /spectrum/]],
+  ];
+
+  it("all at once tell nothing of what is covered", () =>
+    onScene(sceneOf({}, []), async (page) => {
+      await page.getByRole("button", { name: "Enlarge the signal" }).click();
+      await page.locator('[data-picture="spectrum"]').waitFor();
+      const open = await domWords(page, ".signal");
+      for (const [name, answers] of TOLD) {
+        expect(
+          answers.filter((answer) => !tells(open, answer)),
+          `${name}: told in the open`,
+        ).toEqual([]);
+        await coverByList(page, name);
+        await page.waitForTimeout(200);
+        const shut = await domWords(page, ".signal");
+        expect(
+          answers.flatMap((answer) => linesThat(shut, answer)),
+          name,
+        ).toEqual([]);
+        await page.keyboard.press("Control+z");
+      }
+    }));
+});
+
 /** What is covered, and the scenes that must then look alike: with everything covered that would tell the same by itself. */
 const ALIKE: readonly {
   readonly what: string;

@@ -5,6 +5,8 @@
  */
 
 import type { ReceiverReading } from "../../panel/index.ts";
+import { isLit, WASH_OPACITY } from "../faces/lit-wash.tsx";
+import type { Lit } from "../lit.ts";
 import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
 import { LINE_HEIGHT, wrapText } from "../plain/text-width.ts";
@@ -29,6 +31,8 @@ export interface TwoWavesProps {
   readonly typeScale?: number | undefined;
   /** The scene's covers; none when not given. */
   readonly covers?: readonly string[] | undefined;
+  /** What the argument speaks of. */
+  readonly lit?: Lit | undefined;
 }
 
 export function TwoWaves(props: TwoWavesProps) {
@@ -103,6 +107,27 @@ function Waves(props: WavesProps) {
           wordsY={middleY - amplitudePx - 6 * scale}
           scale={scale}
           theme={theme}
+        />
+      )}
+      <rect
+        data-shade="radial"
+        x={px(xOf(0))}
+        y={px(middleY - amplitudePx)}
+        width={px(xOf(lagTurns) - xOf(0))}
+        height={px(2 * amplitudePx)}
+        fill={theme.radial}
+        fill-opacity="0.13"
+      />
+      {isLit(props.lit, reading.settings.name, "radial") && (
+        <rect
+          data-lit="yes"
+          x={px(xOf(0) - 4 * scale)}
+          y={px(middleY - amplitudePx - 4 * scale)}
+          width={px(xOf(lagTurns) - xOf(0) + 8 * scale)}
+          height={px(2 * amplitudePx + 28 * scale)}
+          rx="3"
+          fill={theme.ink}
+          fill-opacity={WASH_OPACITY}
         />
       )}
       <line

@@ -70,6 +70,11 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
         hand: "Put away, above the sheet",
         keys: "`Shift` `1` to `4`",
       },
+      {
+        what: "Pictures of the signal",
+        hand: "their tabs, or all at once with Enlarge",
+        keys: "Tab to them, then `Enter`",
+      },
       { what: "Enlarge, shrink", hand: "Enlarge, above the sheet", keys: "`E`, or `Escape` to shrink" },
       { what: "Project for the room", hand: "Project", keys: "`P`, and `Escape` to end" },
     ],

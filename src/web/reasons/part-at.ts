@@ -1,5 +1,5 @@
 /**
- * Which part of chart or panel is at a place of the screen, by the `data-part` that the pictures and controls carry. A needle is thin and
+ * Which part of chart, panel or signal is at a place of the screen, by the `data-part` that the pictures and controls carry. A needle is thin and
  * a finger is not: what lies a little beside counts too, nearest first. What is covered is not drawn, so it is never found.
  */
 
@@ -44,7 +44,7 @@ const PARTS: ReadonlyMap<string, Part> = new Map([
 ]);
 
 /** Where parts are pointed at. */
-const VIEWS = ".chart-ground, .panel";
+const VIEWS = ".chart-ground, .panel, .signal";
 /** How far beside a part still points at it, px. */
 const BESIDE_PX = 7;
 const SAMPLES: readonly (readonly [number, number])[] = [
@@ -80,7 +80,7 @@ export function partOfFocused(element: Element): PointedPart | null {
   return { receivers: receiver == null ? [] : [receiver], part };
 }
 
-/** The part at a place of the window, px; null where chart and panel have none, or where something lies over them. */
+/** The part at a place of the window, px; null where they have none, or where something lies over them. */
 export function partAt(x: number, y: number): PointedPart | null {
   const view = document.elementFromPoint(x, y)?.closest(VIEWS);
   if (view == null) return null;

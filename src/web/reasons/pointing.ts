@@ -1,5 +1,5 @@
 /**
- * Listens for what a person points at in chart and panel: a mouse that rests, the focus by key, a click or a tap that asks to keep it.
+ * Listens for what a person points at in chart, panel and signal: a mouse that rests, the focus by key, a click or a tap that asks to keep it.
  * Not while a hand holds something.
  */
 
@@ -75,7 +75,7 @@ export function listenToPointing({ point, keep }: Pointing): () => void {
     "click",
     (event) => {
       const { target, clientX: x, clientY: y } = event;
-      if (!(target instanceof Element) || target.closest(".chart-ground, .panel") === null) return;
+      if (!(target instanceof Element) || target.closest(".chart-ground, .panel, .signal") === null) return;
       const control = target.closest(CONTROLS);
       if (control !== null && !control.matches(ASKS)) return;
       // A press of Enter or the space bar clicks too, and has no place.

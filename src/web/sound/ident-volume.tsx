@@ -3,7 +3,11 @@
 import type { JSX } from "preact";
 import type { Identify } from "./identify.ts";
 
-export function IdentVolume({ identify }: { readonly identify: Identify }): JSX.Element {
+export function IdentVolume({
+  identify,
+}: {
+  readonly identify: Pick<Identify, "volumePercent">;
+}): JSX.Element {
   const percent = identify.volumePercent.value;
   return (
     <label class="ident-volume">

@@ -17,8 +17,8 @@ import { coveredParts } from "../../draw/index.ts";
 import type { ReceiverReading } from "../../panel/index.ts";
 import type { Scene } from "../../scene/index.ts";
 import type { Bench } from "../state/bench.ts";
-import { remembered } from "../state/preferences.ts";
 import { hissLevel, onChannel } from "./on-channel.ts";
+import { soundVolume } from "./sound-volume.ts";
 import type { Speaker } from "./speaker.ts";
 
 /** Why nothing is heard although something is on: no Web Audio here, the sound's code did not arrive, the browser forbids it. */
@@ -46,21 +46,15 @@ interface Listening {
   readonly scene: Scene;
 }
 
-const FIRST_VOLUME_PERCENT = 60;
 /** A browser that has not let the sound begin by then holds it back. */
 const HELD_BACK_AFTER_MS = 700;
-
-function readVolume(text: string): number | null {
-  const percent = Number(text);
-  return text !== "" && percent >= 0 && percent <= 100 ? percent : null;
-}
 
 export function createIdentify(bench: Bench): Identify {
   const listening = signal<Listening | null>(null);
   const playing = computed(() => listening.value?.receiver ?? null);
   const elapsedS = signal(0);
   const mute = signal<Mute | null>(null);
-  const volumePercent = remembered("ident-volume", FIRST_VOLUME_PERCENT, readVolume, String);
+  const volumePercent = soundVolume();
   let context: AudioContext | null = null;
   let speaker: Speaker | null = null;
   let loading = false;
