@@ -30,14 +30,21 @@ type Answers = (situation: Situation, reading: ReceiverReading) => readonly (str
 /** Directions of a situation that may be told by their own names while another is covered. */
 function otherDirections(
   { variationDeg }: Situation,
-  { settings, station, radial, heading }: ReceiverReading,
+  { settings, station, radial, heading, geometry, measured }: ReceiverReading,
   except: "course" | "heading",
 ): string[] {
   const byCompass =
     radial === null || station === null
       ? null
       : magneticFromTrue(trueFromStation(radial, station.declinationDeg), variationDeg);
-  const all: (Direction | null)[] = [radial, byCompass, except === "course" ? heading : settings.course];
+  // With a signal of its own the true radial is told beside the one that was measured.
+  const trueRadial = measured === null ? null : (geometry?.trueRadial ?? null);
+  const all: (Direction | null)[] = [
+    radial,
+    trueRadial,
+    byCompass,
+    except === "course" ? heading : settings.course,
+  ];
   return all.flatMap((deg) => (deg === null ? [] : [threeDigits(deg), threeDigits(turned(deg, 180))]));
 }
 /** A test signal's rule names 360 and 180 whatever is set. */

@@ -2,7 +2,7 @@
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type ChartProjection, chartProjection } from "../src/draw/chart/index.ts";
+import { type ChartProjection, chartDescription, chartProjection } from "../src/draw/chart/index.ts";
 import {
   direct,
   inverse,
@@ -13,7 +13,7 @@ import {
   trueFromStation,
   turnBetween,
 } from "../src/earth/index.ts";
-import type { ReceiverReading } from "../src/panel/index.ts";
+import type { ReceiverReading, SignalConditions } from "../src/panel/index.ts";
 import type { Situation } from "../src/scene/index.ts";
 import {
   all,
@@ -393,4 +393,42 @@ describe("two receivers", () => {
       expect(words.join()).toContain(`radial ${digits}`);
     }
   });
+});
+
+describe("a reflector", () => {
+  const hangar = onRadial(TXJ, 300, 8);
+  const signal: SignalConditions = {
+    kind: "conventional",
+    noiseDb: null,
+    reflectors: [{ ident: "TXJ", position: hangar, amplitude: 0.1 }],
+    propeller: null,
+  };
+  const setup = { at: onRadial(TXJ, 246, 18), courseDeg: 70 };
+  const signs = (picture: Drawn) => all(picture, ({ attributes }) => attributes["data-reflector"] === "TXJ");
+  const saying = (picture: Drawn) =>
+    all(picture, ({ tag, words }) => tag === "text" && words === "reflector");
+
+  test("stands where the scene has it, with its name in words and in the description", () => {
+    const situation = situationOf({ ...setup, signal });
+    const picture = chartOf(situation);
+    const wall = all(only(signs(picture)), ({ tag }) => tag === "path")[1]!;
+    const [left, right] = cornersOfPath(wall);
+    const at = projectionOf(situation).toPaper(hangar);
+    expect((left!.x + right!.x) / 2).toBeCloseTo(at.x, 1);
+    expect(left!.y).toBeCloseTo(at.y, 1);
+    expect(saying(picture)).toHaveLength(1);
+    expect(chartDescription(situation)).toContain(
+      "A reflector stands on the 300 radial of TXJ, 8.0 miles out.",
+    );
+    expect(signs(chartOf(situationOf(setup)))).toEqual([]);
+  });
+
+  test.each(["signal", "NAV1.ident", "NAV1.frequency", "NAV1", "chart"])(
+    "is not drawn while %s is covered, for it stands near the station that is meant",
+    (cover) => {
+      const situation = situationOf({ ...setup, signal, covers: [cover] });
+      expect(signs(chartOf(situation))).toEqual([]);
+      expect(chartDescription(situation)).not.toContain("reflector");
+    },
+  );
 });

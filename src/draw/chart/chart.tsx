@@ -19,6 +19,7 @@ import { LandAreas, LandNames } from "./land.tsx";
 import { AircraftWords, LineWords } from "./line-words.tsx";
 import { ReceiverLineParts } from "./lines.tsx";
 import { type LinesLayout, layOutLines } from "./lines-layout.ts";
+import { ReflectorSigns } from "./reflectors.tsx";
 import { seenOnChart } from "./seen.ts";
 import { StationParts } from "./stations.tsx";
 import { WorldLand } from "./world-land.tsx";
@@ -170,10 +171,11 @@ export function ChartLines({
   );
 }
 
-/** Roses, symbols and information boxes. */
-export function ChartStations({ frame, ground, lit }: PartProps): VNode {
+/** Reflectors; roses, symbols and information boxes. */
+export function ChartStations({ frame, situation, ground, lit }: PartProps): VNode {
   return (
     <g clip-path={`url(#${frame.idPrefix}-window)`}>
+      <ReflectorSigns frame={frame} situation={situation} />
       <StationParts frame={frame} ground={ground} lit={(receiver, part) => isLit(lit, part, receiver)} />
     </g>
   );

@@ -1,12 +1,13 @@
 /** The chart in words, for whoever does not see it. What is covered is not said. */
 
-import { latLonText, threeDigits } from "../../earth/index.ts";
-import type { ReceiverReading } from "../../panel/index.ts";
+import { inverse, latLonText, stationFromTrue, threeDigits } from "../../earth/index.ts";
+import type { ReceiverReading, Reflector } from "../../panel/index.ts";
 import { feet } from "../../reason/index.ts";
 import type { Situation } from "../../scene/index.ts";
 import { roughlyApartNm } from "./fit-view.ts";
 import { frequencyText } from "./info-box.tsx";
 import { hasRadials } from "./receiver-lines.ts";
+import { reflectorsSeen } from "./reflectors.tsx";
 import { seenOfReceiver, seenOnChart } from "./seen.ts";
 import { tunedStations } from "./station-plan.ts";
 
@@ -28,6 +29,7 @@ export function chartDescription(situation: Situation): string {
     windSentence(situation),
     ...situation.receivers.map((reading) => receiverSentence(situation, reading)),
     stationsSentence(situation),
+    ...reflectorsSeen(situation).map((reflector) => reflectorSentence(situation, reflector)),
   ];
   return sentences.filter((sentence) => sentence !== "").join(" ");
 }
@@ -60,6 +62,16 @@ function receiverSentence(situation: Situation, { settings, station }: ReceiverR
   const tuned = station === null ? "no station on its frequency" : station.ident;
   const course = seen.course && hasRadials(station) ? `, course ${threeDigits(settings.course)}` : "";
   return `${settings.name} tuned to ${tuned}${course}.`;
+}
+
+/** "A reflector stands on the 300 radial of TXJ, 2.0 miles out." */
+function reflectorSentence({ scene }: Situation, { ident, position }: Reflector): string {
+  const station = scene.stations.find((one) => one.ident === ident);
+  const way = station && inverse(station.position, position);
+  if (station === undefined || way?.kind !== "line")
+    return `A reflector of ${ident} stands at ${latLonText(position)}.`;
+  const radial = stationFromTrue(way.azimuth, station.declinationDeg);
+  return `A reflector stands on the ${threeDigits(radial)} radial of ${ident}, ${way.distanceNm.toFixed(1)} miles out.`;
 }
 
 /** The tuned ones first, then by distance from the first of them: never from the aircraft, which may be covered. */

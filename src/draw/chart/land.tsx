@@ -3,9 +3,9 @@
 import type { VNode } from "preact";
 import type { LatLon } from "../../earth/index.ts";
 import type { Land } from "../../radio/index.ts";
-import { pathThrough } from "../plain/paper.ts";
+import { type PaperPoint, pathThrough } from "../plain/paper.ts";
 import { angle, px } from "../plain/px.ts";
-import { type ChartFrame, drawable } from "./frame.ts";
+import { type ChartFrame, drawable, inset } from "./frame.ts";
 import {
   AIRFIELD_RADIUS_PX,
   type AirfieldOnSheet,
@@ -19,6 +19,8 @@ import { Words } from "./words.tsx";
 
 /** Ground above this is tinted as middle, above the second as high; between, tints mix. */
 const HIGH_FT = 2500;
+/** How far the tint of shallow water reaches along a coast, both sides together. */
+const SHALLOWS_PX = 16;
 
 export function LandAreas({ frame, land }: { readonly frame: ChartFrame; readonly land: Land }): VNode {
   const { theme } = frame;
@@ -31,7 +33,7 @@ export function LandAreas({ frame, land }: { readonly frame: ChartFrame; readonl
       {coasts !== "" && (
         <>
           {/* Shallow water along the coast, as engraved charts shade it. */}
-          <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.1} stroke-width={16} />
+          <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.1} stroke-width={SHALLOWS_PX} />
           <path d={coasts} fill="none" stroke={theme.coast} stroke-opacity={0.14} stroke-width={7} />
           <path d={coasts} fill={theme.land[0]} stroke={theme.coast} stroke-width={1.3} />
         </>
@@ -118,7 +120,18 @@ function AirfieldSign(props: AirfieldOnSheet & { readonly frame: ChartFrame }): 
 
 function ringPath(frame: ChartFrame, ring: readonly LatLon[]): string {
   if (!ring.every((corner) => drawable(frame, corner))) return "";
-  return pathThrough(ring.map(frame.projection.toPaper), true);
+  const corners = ring.map(frame.projection.toPaper);
+  return reachesWindow(frame, corners) ? pathThrough(corners, true) : "";
+}
+
+/** Land wholly off the sheet is not drawn at all: it would cost time, and the rasteriser gives up where all it is given lies outside. */
+function reachesWindow({ window }: ChartFrame, corners: readonly PaperPoint[]): boolean {
+  const { left, top, right, bottom } = inset(window, -SHALLOWS_PX);
+  const xs = corners.map(({ x }) => x);
+  const ys = corners.map(({ y }) => y);
+  return (
+    Math.max(...xs) >= left && Math.min(...xs) <= right && Math.max(...ys) >= top && Math.min(...ys) <= bottom
+  );
 }
 
 /** Low ground wears the first tint (under the coast), middle the second, high the third; in between the second shows through. */

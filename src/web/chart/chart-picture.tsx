@@ -61,14 +61,14 @@ function OpenChart(props: ChartPictureProps): JSX.Element {
     [view, widthPx, heightPx, theme, typeScale],
   );
   const ground = useHeldGround(frame, situation, receiver);
-  const { land, wind } = situation.scene;
+  const { land, wind, signal, covers } = situation.scene;
   const groundPicture = useMemo(
     () => <ChartGround frame={frame} situation={situation} ground={ground} world={world} />,
     [frame, ground, land, world],
   );
   const stationsPicture = useMemo(
     () => <ChartStations frame={frame} situation={situation} ground={ground} lit={lit} />,
-    [frame, ground, lit],
+    [frame, ground, lit, signal, covers],
   );
   const furniturePicture = useMemo(
     () => <ChartFurniture frame={frame} situation={situation} ground={ground} lit={lit} />,
