@@ -231,7 +231,7 @@ describe("the pictures of the signal", () => {
   const TOLD: readonly (readonly [string, readonly RegExp[]])[] = [
     // A whole word: the places of lines on the paper have such figures too.
     ["NAV1 course", [/\b061\b/, /\b241 TO\b|and 241\b/, /2½ dots right/]],
-    ["NAV1 needle", [/dots/, /late is|early is/, /data-part=needle/]],
+    ["NAV1 needle", [/dots/, / (late|early), \d/, /data-part=needle/]],
     ["NAV1 TO/FROM flag", [/(?<![/A-Z])TO(?![/A-Z])/, /FROM/]],
     ["NAV1 ident", [/TXJ/, /9° west/]],
     ["NAV1 frequency", [/TXJ/, /9° west/]],

@@ -165,6 +165,16 @@ describe("the lighthouse", () => {
       await tab(page, "Lighthouse").tap();
       await hands(page).getByRole("button", { name: "Step on" }).tap();
       expect(await beamDeg(page)).toBe(30);
+      const note = (await page.getByText("This is a picture.").boundingBox())!;
+      expect(note.height).toBeGreaterThan(12);
+      expect(note.y + note.height).toBeLessThan(PHONE.height);
+      const sheet = (await picture(page, "lighthouse").boundingBox())!;
+      for (const text of await picture(page, "lighthouse").locator("text").all()) {
+        const box = (await text.boundingBox())!;
+        expect(box.y + box.height, (await text.textContent()) ?? "").toBeLessThanOrEqual(
+          sheet.y + sheet.height,
+        );
+      }
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
         PHONE.width,
       );

@@ -64,14 +64,15 @@ export function lighthouseNotes(
     : notes;
 }
 
-/** "0.13 s early is 4° of the turn: needle 2 dots right, TO." */
-function differenceWords(reading: ReceiverReading, turnS: number): string {
+/** "0.13 s early is 4° of the turn: needle 2 dots right, TO."; in short "0.13 s early, 4°: needle 2 dots right". */
+function differenceWords(reading: ReceiverReading, turnS: number, short = false): string {
   const times = lighthouseTimes(reading, turnS);
   if (times === null) return "";
   const apartDeg = Math.round((Math.abs(times.lateS) / turnS) * 360);
   const flag = reading.flag === "OFF" ? "no flag, abeam" : reading.flag;
   if (apartDeg === 0) return `On time: needle ${needleWords(reading)}, ${flag}.`;
   const way = times.lateS > 0 ? "late" : "early";
+  if (short) return `${seconds(Math.abs(times.lateS))} ${way}, ${apartDeg}°: needle ${needleWords(reading)}`;
   return `${Math.abs(times.lateS).toFixed(2)} s ${way} is ${apartDeg}° of the turn: needle ${needleWords(reading)}, ${flag}.`;
 }
 
@@ -191,18 +192,15 @@ function rowsFor(reading: ReceiverReading, turnS: number, covers: readonly strin
   ];
   const course = markedCourse(reading, covers);
   if (course === null) return rows;
-  const [near, far] =
-    times.nearer === "FROM"
-      ? [`${seconds(times.fromS)} FROM`, `${seconds(times.toS)} TO`]
-      : [`${seconds(times.toS)} TO`, `${seconds(times.fromS)} FROM`];
+  const near = times.nearer === "FROM" ? times.fromS : times.toS;
   return [
     ...rows,
     {
       name: "expected",
-      words: `course ${threeDigits(course)} expects ${near} (or ${far})`,
+      words: `course ${threeDigits(course)} expects ${seconds(near)} ${times.nearer}`,
       fill: theme.course,
     },
-    { name: "needle", words: differenceWords(reading, turnS), fill: theme.ink },
+    { name: "needle", words: differenceWords(reading, turnS, true), fill: theme.ink },
   ];
 }
 

@@ -7,7 +7,7 @@ import { createLighthouseClock } from "./lighthouse-clock.ts";
 
 const CONTROLS_PX = 44;
 /** With less height the notes are left to a screen reader, and the hands stand beside the picture. */
-const LEAST_PLAN_PX = 150;
+const LEAST_PLAN_PX = 126;
 const NOTE_LINE_PX = 17;
 const NOTE_LETTERS_PX = 6.2;
 const BESIDE_BELOW_PX = 200;
