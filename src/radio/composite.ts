@@ -10,9 +10,11 @@
  */
 
 import type { StationDeg } from "../earth/index.ts";
+import { LIGHT_M_PER_S } from "./field-strength.ts";
 import { gaussianPairs } from "./gaussian-noise.ts";
 import { identKey } from "./ident-key.ts";
-import { LIGHT_M_PER_S, pathPhaseRad } from "./reflection.ts";
+import { pathPhaseRad } from "./reflection.ts";
+import { refuseRate, refuseUnequal } from "./samples.ts";
 import { cosOfTurns, RUN, type TurningPhasor, turningPhasor } from "./turning-phasor.ts";
 import type { VorModulation } from "./vor-modulation.ts";
 
@@ -67,16 +69,10 @@ export interface Composite {
   audio(samples: Float64Array): void;
 }
 
-/** The least rate that holds the sub-carrier with its swing: the 9960 Hz part reaches to about 10.7 kHz. */
-export const LEAST_SAMPLE_RATE_HZ = 24_000;
-
 /** The samples of a signal. Throws RangeError on a rate below 24 kHz, and on a rate, offset or start that is no number. */
 export function composite(signal: VorSignal, options: SampleOptions): Composite {
   const { sampleRateHz, carrierOffsetHz = 0, startS = 0 } = options;
-  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ && Number.isFinite(sampleRateHz)))
-    throw new RangeError(
-      `a VOR's composite needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
-    );
+  refuseRate(sampleRateHz, "a VOR's composite");
   if (!(Number.isFinite(startS) && Number.isFinite(carrierOffsetHz)))
     throw new RangeError(
       `a composite's start and carrier offset are numbers of seconds and hertz, got ${startS} and ${carrierOffsetHz}`,
@@ -87,20 +83,23 @@ export function composite(signal: VorSignal, options: SampleOptions): Composite 
   const turning = (hz: number): TurningPhasor => turningPhasor(hz, sampleRateHz, startS);
   const tone = turning(modulation.toneHz);
   const subcarrier = turning(modulation.subcarrierHz);
-  const identTone = turning(modulation.identHz);
-  const blade = turning(propeller?.bladePassHz ?? 0);
-  const offset = turning(carrierOffsetHz);
-  const bladeDepth = propeller?.depth ?? 0;
   const key = identKey(modulation.ident);
   const isKeyed = modulation.ident.kind !== "none";
+  const bladeDepth = propeller?.depth ?? 0;
+  // Making a phasor costs as much as some hundred samples, and the panel makes short signals: only what is heard is made.
   const phasors = [tone, subcarrier];
-  if (isKeyed) phasors.push(identTone);
-  if (bladeDepth !== 0) phasors.push(blade);
-  if (carrierOffsetHz !== 0) phasors.push(offset);
+  const turningIf = (heard: boolean, hz: number): TurningPhasor => {
+    if (!heard) return tone;
+    const phasor = turning(hz);
+    phasors.push(phasor);
+    return phasor;
+  };
+  const identTone = turningIf(isKeyed, modulation.identHz);
+  const blade = turningIf(bladeDepth !== 0, propeller?.bladePassHz ?? 0);
+  const offset = turningIf(carrierOffsetHz !== 0, carrierOffsetHz);
   const ways = waysOf(signal);
   const noise = signal.carrierToNoiseDbHz === null ? null : gaussianPairs(signal.seed);
-  // Carrier power 1; the noise of a complex sample has power N0 times the rate, half of it in each part.
-  const noiseEach = Math.sqrt(sampleRateHz / 10 ** ((signal.carrierToNoiseDbHz ?? 0) / 10) / 2);
+  const noiseEach = noiseDeviation(signal.carrierToNoiseDbHz, sampleRateHz);
   let index = 0;
 
   /** Toward `quadrature` the imaginary part, or where there is none the size of both toward `inPhase`. */
@@ -154,15 +153,19 @@ export function composite(signal: VorSignal, options: SampleOptions): Composite 
   };
   return {
     baseband(inPhase, quadrature) {
-      if (inPhase.length !== quadrature.length)
-        throw new RangeError(
-          `both parts of a baseband are equally long, got ${inPhase.length} and ${quadrature.length}`,
-        );
+      refuseUnequal(inPhase, quadrature);
       fill(inPhase, quadrature);
     },
     audio: (samples) => fill(samples, null),
   };
 }
+
+/**
+ * Standard deviation of the noise in each part of a complex sample beside a carrier of amplitude 1: its power is N0 times the rate, half
+ * of it in each. 0 where there is no noise.
+ */
+export const noiseDeviation = (carrierToNoiseDbHz: number | null, sampleRateHz: number): number =>
+  carrierToNoiseDbHz === null ? 0 : Math.sqrt(sampleRateHz / 10 ** (carrierToNoiseDbHz / 10) / 2);
 
 /** Phases as cosine and sine, so that one turning tone serves every way. */
 interface Way {

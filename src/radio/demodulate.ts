@@ -11,11 +11,11 @@
  */
 
 import type { StationDeg } from "../earth/index.ts";
-import { LEAST_SAMPLE_RATE_HZ } from "./composite.ts";
 import { filterBank } from "./filter-bank.ts";
 import { type IdentListener, identListener } from "./ident-listener.ts";
 import { lookSums } from "./look-sums.ts";
 import { blackmanHarris, kaiserLowPass, toneGain, toneTaps } from "./low-pass.ts";
+import { refuseRate, refuseStrange, refuseUnequal } from "./samples.ts";
 import { SUBCARRIER_HZ, TONE_HZ } from "./vor-modulation.ts";
 
 /** What the receiver has measured. */
@@ -127,10 +127,7 @@ function tapsFor(sampleRateHz: number): Taps {
 /** A receiver. Throws RangeError on a rate below 24 kHz or an averaging time of 0 or less. */
 export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
   const { sampleRateHz, averagingS = Number.POSITIVE_INFINITY } = options;
-  if (!(sampleRateHz >= LEAST_SAMPLE_RATE_HZ && Number.isFinite(sampleRateHz)))
-    throw new RangeError(
-      `demodulation needs ${LEAST_SAMPLE_RATE_HZ} samples a second or more, got ${sampleRateHz}`,
-    );
+  refuseRate(sampleRateHz, "demodulation");
   if (!(averagingS > 0)) throw new RangeError(`an averaging time is above 0 seconds, got ${averagingS}`);
   const { firstStep, firstHz, secondHz, hop, window, firstTaps, secondTaps, lookTaps } =
     tapsFor(sampleRateHz);
@@ -149,16 +146,9 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
   const ident = identListener(firstHz, averagingS, options.withIdent ?? true);
 
   // Between the stages: what the first filters gave in this block, then what the second gave.
-  const [level1, cos1, sin1] = [0, 1, 2].map(() => new Float64Array(BUFFER)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
-  const [level2, swing2, size2] = [0, 1, 2].map(() => new Float64Array(BUFFER)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const buffer = (): Float64Array => new Float64Array(BUFFER);
+  const [level1, cos1, sin1] = [buffer(), buffer(), buffer()];
+  const [level2, swing2, size2] = [buffer(), buffer(), buffer()];
   const between1 = [level1, cos1, sin1];
   const between2 = [level2, swing2, size2];
   const turn1 = (TURN * SUBCARRIER_HZ) / firstHz;
@@ -218,10 +208,7 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
       flush();
     },
     pushBaseband(inPhase, quadrature) {
-      if (inPhase.length !== quadrature.length)
-        throw new RangeError(
-          `both parts of a baseband are equally long, got ${inPhase.length} and ${quadrature.length}`,
-        );
+      refuseUnequal(inPhase, quadrature);
       refuseStrange(inPhase);
       refuseStrange(quadrature);
       for (let from = 0; from < inPhase.length; from += BUFFER) {
@@ -237,16 +224,4 @@ export function vorDemodulator(options: DemodulatorOptions): VorDemodulator {
     },
     measured: () => sums.measured(ident.noiseDensity()),
   };
-}
-
-/** Far above any sample form, and its squares are still numbers. */
-const GREATEST_SAMPLE = 1e30;
-
-/** One sample that is no number would stay in every sum for ever. */
-function refuseStrange(samples: ArrayLike<number>): void {
-  for (let index = 0; index < samples.length; index++)
-    if (!(Math.abs(samples[index] as number) < GREATEST_SAMPLE))
-      throw new RangeError(
-        `samples are numbers below 1e30 in size, got ${samples[index]} at place ${index} of a block`,
-      );
 }

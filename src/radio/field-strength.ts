@@ -8,7 +8,8 @@
 import { M_PER_NM } from "../earth/index.ts";
 import type { VorClass } from "./station.ts";
 
-const LIGHT_M_PER_S = 299_792_458;
+/** Speed of light, exact by the definition of the metre. */
+export const LIGHT_M_PER_S = 299_792_458;
 /** Impedance of free space as ITU-R P.525 writes it, ohm (exact: 376.73). */
 const FREE_SPACE_OHM = 120 * Math.PI;
 

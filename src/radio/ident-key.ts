@@ -5,15 +5,13 @@ import {
   identCalls,
   identPeriodS,
   keying,
+  PERIODS_PER_BLOCK,
   type ToneStroke,
   VOR_IDENT_HZ,
 } from "./ident.ts";
+import { EDGE_S, risen } from "./key-edge.ts";
 import { dotMs } from "./morse.ts";
 import type { IdentModulation } from "./vor-modulation.ts";
-
-/** Rise and fall of a stroke, seconds: a raised cosine, so that keying spreads little beyond the tone. Common practice. */
-const EDGE_S = 0.005;
-const PERIODS_PER_BLOCK = 4;
 
 interface KeyPlan {
   readonly strokes: readonly ToneStroke[];
@@ -51,7 +49,7 @@ export function identKey(ident: IdentModulation): (atS: number) => number {
     const beforeEndS = stroke.durationS - afterStartS;
     const fromEdgeS = Math.min(afterStartS, beforeEndS);
     if (fromEdgeS >= EDGE_S) return hold(1, atS, beforeEndS - EDGE_S);
-    return (1 - Math.cos((Math.PI * fromEdgeS) / EDGE_S)) / 2;
+    return risen(fromEdgeS, EDGE_S);
   };
 }
 

@@ -1,9 +1,7 @@
 /** The ident as sound: samples in [-1, 1] of a keyed sine tone, with soft edges so that it does not click. */
 
 import { IDENT_WORDS_PER_MINUTE, type IdentCall, keying, VOR_IDENT_HZ } from "./ident.ts";
-
-/** Rise and fall of each stroke: a raised cosine this long, inside the stroke. Common practice for keyed tones. */
-const EDGE_S = 0.005;
+import { EDGE_S, risen } from "./key-edge.ts";
 
 export interface IdentSoundOptions {
   readonly toneHz?: number;
@@ -76,7 +74,7 @@ function addStroke(
   for (let index = first; index <= last; index++) {
     const sinceS = index / sampleRateHz - startS;
     const fromEdgeS = Math.min(sinceS, durationS - sinceS, edgeS);
-    const envelope = (1 - Math.cos((Math.PI * fromEdgeS) / edgeS)) / 2;
+    const envelope = risen(fromEdgeS, edgeS);
     // The tone runs on through the gaps, as a keyed oscillator does, so its phase counts from the start of the file.
     const tone = Math.sin(2 * Math.PI * toneHz * (index / sampleRateHz));
     const sum = (samples[index] ?? 0) + amplitude * envelope * tone;

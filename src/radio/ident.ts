@@ -17,7 +17,7 @@ export const TEST_IDENT = "TEST";
 /** Three idents in 30 s. */
 export const IDENT_PERIOD_S = 10;
 /** Of the four equal periods of a paired station's block the last is the DME's. */
-const PERIODS_PER_BLOCK = 4;
+export const PERIODS_PER_BLOCK = 4;
 
 /** A stretch of tone, seconds from the start of the ident. */
 export interface ToneStroke {

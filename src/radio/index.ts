@@ -17,7 +17,6 @@ export {
   type Composite,
   composite,
   type Echo,
-  LEAST_SAMPLE_RATE_HZ,
   type PropellerModulation,
   type SampleOptions,
   type VorSignal,
@@ -113,6 +112,7 @@ export {
   readRecording,
 } from "./recording.ts";
 export { type Bend, bendDeg, pathPhaseRad, wavelengthM } from "./reflection.ts";
+export { LEAST_SAMPLE_RATE_HZ } from "./samples.ts";
 export {
   isServiceClass,
   type ServiceClass,

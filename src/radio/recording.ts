@@ -5,11 +5,11 @@
  * and mended, where it is not it cannot be known.
  */
 
-import { LEAST_SAMPLE_RATE_HZ } from "./composite.ts";
 import { type SignalMeasurement, type VorDemodulator, vorDemodulator } from "./demodulate.ts";
 import { probableRateHz } from "./probable-rate.ts";
 import { type KeyingRead, readKeying } from "./read-keying.ts";
 import { clippedShare, envelopeOf, loudestOf, meanAndVariance, peakOf } from "./recorded-samples.ts";
+import { LEAST_SAMPLE_RATE_HZ } from "./samples.ts";
 import type { RecordedForm } from "./signal-file.ts";
 import { type FlagCause, flagCause } from "./signal-monitor.ts";
 import { MODULATION_DEPTH, SUBCARRIER_HZ, TONE_HZ } from "./vor-modulation.ts";

@@ -14,9 +14,9 @@
  */
 
 import { type StationDeg, turnBetween } from "../earth/index.ts";
+import { LIGHT_M_PER_S } from "./field-strength.ts";
 import { DEVIATION_RATIO, type SignalKind, SUBCARRIER_HZ } from "./vor-modulation.ts";
 
-export const LIGHT_M_PER_S = 299_792_458;
 const RAD = Math.PI / 180;
 
 /** Wavelength of a carrier, metres. */

@@ -3,7 +3,7 @@
  * read back; or the complex envelope on two, in phase and quadrature. Scaled so that the strongest the signal can be stays inside.
  */
 
-import { composite, type VorSignal } from "./composite.ts";
+import { composite, noiseDeviation, type VorSignal } from "./composite.ts";
 import { wavWriter } from "./wav.ts";
 
 export interface SignalFileOptions {
@@ -64,6 +64,5 @@ function strongest({ modulation, echoes, propeller, carrierToNoiseDbHz }: VorSig
   const { toneDepth, subcarrierDepth, identDepth } = modulation;
   const ways = echoes.reduce((sum, { amplitude }) => sum + amplitude, 1);
   const signal = ways * (1 + toneDepth + subcarrierDepth + identDepth) * (1 + (propeller?.depth ?? 0));
-  const noise = carrierToNoiseDbHz === null ? 0 : Math.sqrt(rateHz / 10 ** (carrierToNoiseDbHz / 10) / 2);
-  return signal + NOISE_DEVIATIONS * noise;
+  return signal + NOISE_DEVIATIONS * noiseDeviation(carrierToNoiseDbHz, rateHz);
 }
