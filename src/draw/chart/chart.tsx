@@ -9,6 +9,7 @@ import type { Situation } from "../../scene/index.ts";
 import type { Lit } from "../lit.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import { AircraftSign } from "./aircraft.tsx";
 import { chartDescription, chartTitle } from "./description.ts";
 import { type ChartFrame, chartFrame, type FrameProps } from "./frame.ts";
@@ -51,16 +52,13 @@ export function Chart(props: ChartProps): VNode {
   const { overGround = null, underStations = null } = props;
   const frame = chartFrame(props);
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={px(widthPx)}
-      height={px(heightPx)}
-      viewBox={`0 0 ${px(widthPx)} ${px(heightPx)}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title={chartTitle(situation)}
+      words={chartDescription(situation)}
     >
-      <title id={`${idPrefix}-title`}>{chartTitle(situation)}</title>
-      <desc id={`${idPrefix}-desc`}>{chartDescription(situation)}</desc>
       {seenOnChart(situation).chart ? (
         <ChartParts
           frame={frame}
@@ -84,7 +82,7 @@ export function Chart(props: ChartProps): VNode {
           />
         </>
       )}
-    </svg>
+    </TitledPicture>
   );
 }
 

@@ -5,6 +5,7 @@ import type { Situation } from "../../scene/index.ts";
 import type { Lit } from "../lit.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 import { CourseReadout, courseReadoutPx } from "./course-readout.tsx";
 import { receiverCovered } from "./covers.ts";
@@ -42,18 +43,14 @@ const LEAST_DIAL_WITH_HEADING_PX = 160;
 export function Panel(props: PanelProps) {
   const { situation, widthPx, heightPx, theme, idPrefix, typeScale = 1 } = props;
   const covers = props.covers ?? situation.scene.covers;
-  const [width, height] = [px(widthPx), px(heightPx)];
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title="Panel"
+      words={panelSentence(situation, covers)}
     >
-      <title id={`${idPrefix}-title`}>Panel</title>
-      <desc id={`${idPrefix}-desc`}>{panelSentence(situation, covers)}</desc>
       {covers.includes("panel") ? (
         <PaperStrip
           middleX={widthPx / 2}
@@ -66,7 +63,7 @@ export function Panel(props: PanelProps) {
       ) : (
         <OpenPanel {...props} covers={covers} />
       )}
-    </svg>
+    </TitledPicture>
   );
 }
 

@@ -3,6 +3,7 @@
 import type { ReceiverReading } from "../../panel/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import { still } from "../still.ts";
 import type { Theme } from "../theme.ts";
 import { DialRing } from "./compass-card.tsx";
@@ -74,24 +75,18 @@ const FaceInWords = still(function FaceInWords({ reading, second, covers }: Face
 /** One receiver's face as a picture; `sizePx` is its side, 120 and more. A magnetic indicator may serve a `second` receiver. */
 export function ReceiverFace(props: DialProps & { readonly second?: ReceiverReading | undefined }) {
   const { reading, second, sizePx, idPrefix, covers } = props;
-  const side = px(sizePx);
   const half = px(sizePx / 2);
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={side}
-      height={side}
-      viewBox={`0 0 ${side} ${side}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={sizePx}
+      heightPx={sizePx}
+      idPrefix={idPrefix}
+      title={namesOf(reading, second)}
+      words={<FaceInWords reading={reading} second={second} covers={covers} />}
     >
-      <title id={`${idPrefix}-title`}>{namesOf(reading, second)}</title>
-      <desc id={`${idPrefix}-desc`}>
-        <FaceInWords reading={reading} second={second} covers={covers} />
-      </desc>
       <g transform={`translate(${half} ${half})`}>
         <Dial {...props} />
       </g>
-    </svg>
+    </TitledPicture>
   );
 }

@@ -11,6 +11,7 @@ import { type ChartField, FieldImage } from "../field/index.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import { Trail, type TrailPoint } from "../plots/index.ts";
 import { Reasons } from "../reasons/index.ts";
 import type { Theme } from "../theme.ts";
@@ -56,16 +57,13 @@ export function Figure(props: FigureProps) {
   const argument = props.reasons.filter((reason) => layout.argued.includes(reason.receiver));
   const [width, height] = [px(widthPx), px(heightPx)];
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title={situation.scene.title}
+      words={figureSentence(situation, argument, props)}
     >
-      <title id={`${idPrefix}-title`}>{situation.scene.title}</title>
-      <desc id={`${idPrefix}-desc`}>{figureSentence(situation, argument, props)}</desc>
       {fontCss !== undefined && <style>{checkedCss(fontCss)}</style>}
       {!transparent && theme.desk !== null && <rect width={width} height={height} fill={theme.desk} />}
       <Words layout={layout} theme={theme} />
@@ -74,7 +72,7 @@ export function Figure(props: FigureProps) {
           <OneView {...props} situation={situation} placed={placed} layout={layout} />
         </Sheet>
       ))}
-    </svg>
+    </TitledPicture>
   );
 }
 

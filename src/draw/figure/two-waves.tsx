@@ -10,6 +10,7 @@ import type { Lit } from "../lit.ts";
 import { px } from "../plain/px.ts";
 import { middleBaseline, TextLine } from "../plain/text-line.tsx";
 import { LINE_HEIGHT, wrapText } from "../plain/text-width.ts";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 import { CourseMarks, markedCourse } from "./course-marks.tsx";
 import { LagMark } from "./lag-mark.tsx";
@@ -37,24 +38,20 @@ export interface TwoWavesProps {
 
 export function TwoWaves(props: TwoWavesProps) {
   const { reading, widthPx, heightPx, idPrefix } = props;
-  const [width, height] = [px(widthPx), px(heightPx)];
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title="Signal"
+      words={wavesSentence(reading, props.covers)}
     >
-      <title id={`${idPrefix}-title`}>Signal</title>
-      <desc id={`${idPrefix}-desc`}>{wavesSentence(reading, props.covers)}</desc>
       {reading === null || reading.radial === null ? (
         <NoWaves {...props} />
       ) : (
         <Waves {...props} reading={reading} radialDeg={reading.radial} />
       )}
-    </svg>
+    </TitledPicture>
   );
 }
 

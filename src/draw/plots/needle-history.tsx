@@ -9,6 +9,7 @@ import { coveredParts } from "../faces/covers.ts";
 import { PaperStrip } from "../plain/paper-strip.tsx";
 import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 import { FlagRow } from "./flag-row.tsx";
 import { BandNote, type BandProps, DmeBand, NeedleBand } from "./history-bands.tsx";
@@ -59,16 +60,13 @@ export function NeedleHistory(props: NeedleHistoryProps): VNode {
   );
   const nowX = px(layout.xOf(nowS));
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={px(widthPx)}
-      height={px(heightPx)}
-      viewBox={`0 0 ${px(widthPx)} ${px(heightPx)}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title={`${receiver} over time`}
+      words={historySentence(receiver, points, seen)}
     >
-      <title id={`${idPrefix}-title`}>{`${receiver} over time`}</title>
-      <desc id={`${idPrefix}-desc`}>{historySentence(receiver, points, seen)}</desc>
       <TimeAxis layout={layout} theme={theme} startS={points[0]?.timeS ?? 0} />
       {face === "rmi" ? (
         <BandNote layout={layout} theme={theme} band={layout.needle} text="a pointer has no needle to plot" />
@@ -100,7 +98,7 @@ export function NeedleHistory(props: NeedleHistoryProps): VNode {
           stroke-width={px((index === 0 ? 4 : 1.3) * typeScale)}
         />
       ))}
-    </svg>
+    </TitledPicture>
   );
 }
 

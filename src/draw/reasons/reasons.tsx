@@ -4,6 +4,7 @@ import type { Reason } from "../../reason/index.ts";
 import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
 import { textWidthPx } from "../plain/text-width.ts";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 import { type ChainItem, chainOf, chainText, spokenSteps } from "./chain.ts";
 import { Item } from "./chain-item.tsx";
@@ -43,18 +44,15 @@ export function Reasons(props: ReasonsProps) {
   });
   const litReceiver = props.litReceiver ?? drawn[0]?.receiver;
   const leftOut = layout.leftOut + elsewhere;
-  const [width, height] = [px(widthPx), px(props.heightPx ?? layout.heightPx)];
+  const heightPx = props.heightPx ?? layout.heightPx;
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title="Reasons"
+      words={chainText(chain)}
     >
-      <title id={`${idPrefix}-title`}>Reasons</title>
-      <desc id={`${idPrefix}-desc`}>{chainText(chain)}</desc>
       {layout.items.map((placed, index) => (
         <Item
           key={itemKey(placed.item, index)}
@@ -69,9 +67,9 @@ export function Reasons(props: ReasonsProps) {
         />
       ))}
       {leftOut > 0 && (
-        <LeftOutNote count={leftOut} layout={layout} right={widthPx} bottom={height} theme={theme} />
+        <LeftOutNote count={leftOut} layout={layout} right={widthPx} bottom={px(heightPx)} theme={theme} />
       )}
-    </svg>
+    </TitledPicture>
   );
 }
 

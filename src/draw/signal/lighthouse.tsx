@@ -12,10 +12,11 @@ import { lagMs, waveIdent } from "../figure/wave-reading.ts";
 import { fromPoint, type PaperPoint, pathThrough } from "../plain/paper.ts";
 import { angle, px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
-import { LINE_HEIGHT, wrapText } from "../plain/text-width.ts";
+import { LINE_HEIGHT } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
 import { beamDeg, isFlash, lighthouseTimes } from "./lighthouse-times.ts";
 import { MARGIN_PX, Plate, type SignalPictureProps, TITLE_PX } from "./plate.tsx";
+import { rowsHeightPx, type WordRow, WordRows, wrapRows } from "./word-rows.tsx";
 
 export interface LighthouseProps extends SignalPictureProps {
   /** Since a flash, seconds, 0 or more. */
@@ -174,18 +175,17 @@ export function Lighthouse(props: LighthouseProps) {
   );
 }
 
-interface Row {
-  readonly name: string;
-  readonly words: string;
-  readonly fill: string;
-}
-
-function rowsFor(reading: ReceiverReading, turnS: number, covers: readonly string[], theme: Theme): Row[] {
+function rowsFor(
+  reading: ReceiverReading,
+  turnS: number,
+  covers: readonly string[],
+  theme: Theme,
+): WordRow[] {
   const times = lighthouseTimes(reading, turnS);
   if (times === null || reading.radial === null) return [];
-  const rows: Row[] = [
+  const rows: WordRow[] = [
     {
-      name: "measured",
+      part: "radial",
       words: `swept you at ${seconds(times.measuredS)}: radial ${threeDigits(reading.radial)}`,
       fill: theme.radial,
     },
@@ -196,11 +196,11 @@ function rowsFor(reading: ReceiverReading, turnS: number, covers: readonly strin
   return [
     ...rows,
     {
-      name: "expected",
+      part: "course",
       words: `course ${threeDigits(course)} expects ${seconds(near)} ${times.nearer}`,
       fill: theme.course,
     },
-    { name: "needle", words: differenceWords(reading, turnS, true), fill: theme.ink },
+    { part: "needle", words: differenceWords(reading, turnS, true), fill: theme.ink },
   ];
 }
 
@@ -211,7 +211,7 @@ interface WatchProps extends LighthouseProps {
   readonly bottom: number;
   /** Whether the beam has swept the aircraft in this turn. */
   readonly passed: boolean;
-  readonly rows: readonly Row[];
+  readonly rows: readonly WordRow[];
 }
 
 /** The stopwatch, and under it what it is compared with. */
@@ -219,13 +219,12 @@ function Watch(props: WatchProps) {
   const { atS, turnS, theme, typeScale: scale = 1, left, top, rightX, bottom, passed, rows } = props;
   const sizePx = 12 * scale;
   const linePx = sizePx * LINE_HEIGHT;
-  const wrapped = rows.map((row) => ({ ...row, lines: wrapText(row.words, rightX - left, sizePx, "words") }));
-  const rowsPx = wrapped.reduce((sum, { lines }) => sum + lines.length * linePx + 3 * scale, 0);
+  const wrapped = wrapRows(rows, rightX - left, scale, "words");
+  const rowsPx = rowsHeightPx(wrapped, scale);
   const radiusPx = Math.min(34 * scale, Math.max(13 * scale, (bottom - top - rowsPx) / 2 - 4 * scale));
   const middle: PaperPoint = { x: left + radiusPx + 2 * scale, y: top + radiusPx };
   const inTurnS = atS % turnS;
   const hand = fromPoint(middle, (inTurnS / turnS) * 360, radiusPx * 0.82);
-  let y = middle.y + radiusPx + 8 * scale;
   return (
     <>
       <circle
@@ -269,30 +268,14 @@ function Watch(props: WatchProps) {
             ? "since the flash; you are swept"
             : "since the flash"}
       </TextLine>
-      {wrapped.map(({ name, fill, lines }) => {
-        const from = y;
-        y += lines.length * linePx + 3 * scale;
-        return (
-          <g
-            key={name}
-            data-row={name}
-            data-part={name === "measured" ? "radial" : name === "expected" ? "course" : "needle"}
-          >
-            {lines.map((line, index) => (
-              <TextLine
-                key={line}
-                x={left}
-                y={from + index * linePx + sizePx}
-                sizePx={sizePx}
-                fill={fill}
-                typeface="words"
-              >
-                {line}
-              </TextLine>
-            ))}
-          </g>
-        );
-      })}
+      <WordRows
+        rows={wrapped}
+        x={left}
+        top={middle.y + radiusPx + 8 * scale}
+        scale={scale}
+        typeface="words"
+        theme={theme}
+      />
     </>
   );
 }

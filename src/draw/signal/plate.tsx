@@ -3,8 +3,8 @@
 import type { ComponentChildren } from "preact";
 import type { ReceiverReading } from "../../panel/index.ts";
 import type { Lit } from "../lit.ts";
-import { px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
+import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 
 export interface SignalPictureProps {
@@ -38,20 +38,16 @@ export const TITLE_PX = 30;
 
 export function Plate(props: PlateProps) {
   const { widthPx, heightPx, theme, idPrefix, title, sentence, scale, picture, receiver, children } = props;
-  const [width, height] = [px(widthPx), px(heightPx)];
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${idPrefix}-title ${idPrefix}-desc`}
+    <TitledPicture
+      widthPx={widthPx}
+      heightPx={heightPx}
+      idPrefix={idPrefix}
+      title={title}
+      words={sentence}
       data-picture={picture}
       data-receiver={receiver}
     >
-      <title id={`${idPrefix}-title`}>{title}</title>
-      <desc id={`${idPrefix}-desc`}>{sentence}</desc>
       <TextLine
         x={props.titleX ?? MARGIN_PX * scale}
         y={21 * scale}
@@ -62,6 +58,6 @@ export function Plate(props: PlateProps) {
         {title}
       </TextLine>
       {children}
-    </svg>
+    </TitledPicture>
   );
 }

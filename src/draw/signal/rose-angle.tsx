@@ -12,10 +12,9 @@ import { markedCourse } from "../figure/course-marks.tsx";
 import { lagMs, TURN_MS } from "../figure/wave-reading.ts";
 import { fromPoint, type PaperPoint } from "../plain/paper.ts";
 import { px } from "../plain/px.ts";
-import { TextLine } from "../plain/text-line.tsx";
-import { LINE_HEIGHT, textWidthPx, wrapText } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
 import { MARGIN_PX, Plate, type SignalPictureProps, TITLE_PX } from "./plate.tsx";
+import { rowsHeightPx, type WordRow, WordRows, wrapRows } from "./word-rows.tsx";
 
 /** The phase and what comes of it; empty without a bearing. */
 export function roseSentence(reading: SignalPictureProps["reading"], covers: readonly string[] = []): string {
@@ -26,39 +25,27 @@ export function roseSentence(reading: SignalPictureProps["reading"], covers: rea
   return `${phase} The course line runs ${threeDigits(course)} and ${threeDigits(reciprocal(course))}: the needle is ${needleWords(reading)}, ${reading.flag}.`;
 }
 
-interface Row {
-  readonly part: "radial" | "course" | "needle";
-  readonly words: string;
-  readonly fill: string;
-}
-
 export function RoseAngle(props: SignalPictureProps) {
   const { reading, widthPx, heightPx, theme, covers = [], lit, typeScale: scale = 1 } = props;
   const { radial, settings } = reading;
   if (radial === null) return null;
   const course = markedCourse(reading, covers);
-  const sizePx = 12 * scale;
-  const linePx = sizePx * LINE_HEIGHT;
   const beside = widthPx > heightPx * 1.45;
   const top = TITLE_PX * scale;
-  const rowsOf = (roomPx: number) =>
-    rowsFor(reading, covers, theme).map((row) => ({
-      ...row,
-      lines: wrapText(row.words, roomPx, sizePx, "words-bold"),
-    }));
   const marginPx = MARGIN_PX * scale;
   // Beside its words the rose has the whole height, and the title stands with the words.
   const roseTop = beside ? marginPx * 0.5 : top;
   const roomHigh = heightPx - roseTop - marginPx * 0.5;
   const besidePx = Math.min(roomHigh, widthPx * 0.5);
-  const rows = rowsOf(beside ? widthPx - besidePx - marginPx * 3 : widthPx - 2 * marginPx);
-  const rowsPx = rows.reduce((sum, { lines }) => sum + lines.length * linePx + 3 * scale, 0);
+  const roomPx = beside ? widthPx - besidePx - marginPx * 3 : widthPx - 2 * marginPx;
+  const rows = wrapRows(rowsFor(reading, covers, theme), roomPx, scale, "words-bold");
+  const rowsPx = rowsHeightPx(rows, scale);
   const acrossPx = beside ? besidePx : Math.min(widthPx - 2 * marginPx, roomHigh - rowsPx - 4 * scale);
   const radiusPx = Math.max(12, acrossPx / 2 - 16 * scale);
   const at: PaperPoint = beside
     ? { x: marginPx + acrossPx / 2, y: roseTop + roomHigh / 2 + 3 * scale }
     : { x: widthPx / 2, y: top + acrossPx / 2 };
-  let rowY = beside ? top + 8 * scale : top + acrossPx + 4 * scale;
+  const rowY = beside ? top + 8 * scale : top + acrossPx + 4 * scale;
   const rowX = beside ? marginPx * 2 + acrossPx : marginPx;
   const innerPx = radiusPx * 0.34;
   const nearer =
@@ -149,49 +136,24 @@ export function RoseAngle(props: SignalPictureProps) {
           fill={theme.ink}
         />
       </g>
-      {rows.map(({ part, fill, lines }) => {
-        const y = rowY;
-        rowY += lines.length * linePx + 3 * scale;
-        return (
-          <g key={part} data-part={part}>
-            {isLit(lit, settings.name, part) && (
-              <rect
-                data-lit="yes"
-                x={px(rowX - 4 * scale)}
-                y={px(y)}
-                width={px(
-                  Math.max(...lines.map((line) => textWidthPx(line, sizePx, "words-bold"))) + 8 * scale,
-                )}
-                height={px(lines.length * linePx)}
-                rx="3"
-                fill={theme.ink}
-                fill-opacity={WASH_OPACITY}
-              />
-            )}
-            {lines.map((line, index) => (
-              <TextLine
-                key={line}
-                x={rowX}
-                y={y + index * linePx + sizePx}
-                sizePx={sizePx}
-                fill={fill}
-                typeface="words-bold"
-              >
-                {line}
-              </TextLine>
-            ))}
-          </g>
-        );
-      })}
+      <WordRows
+        rows={rows}
+        x={rowX}
+        top={rowY}
+        scale={scale}
+        typeface="words-bold"
+        theme={theme}
+        isLit={(part) => isLit(lit, settings.name, part)}
+      />
     </Plate>
   );
 }
 
-function rowsFor(reading: SignalPictureProps["reading"], covers: readonly string[], theme: Theme): Row[] {
+function rowsFor(reading: SignalPictureProps["reading"], covers: readonly string[], theme: Theme): WordRow[] {
   const { radial } = reading;
   if (radial === null) return [];
   const course = markedCourse(reading, covers);
-  const told: Row[] = [
+  const told: WordRow[] = [
     {
       part: "radial",
       words: `${threeDigits(radial)}° late: radial ${threeDigits(radial)} on the chart`,

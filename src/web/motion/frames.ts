@@ -1,6 +1,6 @@
-/** The clock of the bench in motion: frame by frame, or second by second where reduced motion is wished. It stops while the page is hidden. */
+/** Clocks that run frame by frame, or second by second where reduced motion is wished. The bench's own stops while the page is hidden. */
 
-import { effect } from "@preact/signals";
+import { effect, type ReadonlySignal } from "@preact/signals";
 import { reducedMotionWished } from "../panel/needle-motion.ts";
 import type { Player } from "./player.ts";
 
@@ -21,8 +21,16 @@ export function secondsToGo(given: {
   return { goS: wholeS * speed, waitingS: passedS - wholeS };
 }
 
-/** Lets time run for the player while it plays. Gives what stops that for good. */
-export function runFrames(player: Player): () => void {
+/** What time runs for, while it plays. */
+export interface Running {
+  readonly playing: ReadonlySignal<boolean>;
+  /** Seconds that go by in one of ours. */
+  readonly speed: () => number;
+  readonly goOn: (stepS: number) => void;
+}
+
+/** Lets time run. Gives what stops that for good. */
+export function everyFrame({ playing, speed, goOn }: Running): () => void {
   let frame = 0;
   let lastMs: number | null = null;
   let waitingS = 0;
@@ -30,25 +38,33 @@ export function runFrames(player: Player): () => void {
     frame = requestAnimationFrame(run);
     const frameS = lastMs === null ? 0 : (nowMs - lastMs) / 1000;
     lastMs = nowMs;
-    const speed = player.speed.value;
-    const step = secondsToGo({ frameS, waitingS, speed, inWholeSeconds: reducedMotionWished() });
+    const step = secondsToGo({ frameS, waitingS, speed: speed(), inWholeSeconds: reducedMotionWished() });
     waitingS = step.waitingS;
-    player.goOn(step.goS);
+    goOn(step.goS);
   };
   const unwatch = effect(() => {
     cancelAnimationFrame(frame);
-    if (!player.playing.value) return;
+    if (!playing.value) return;
     lastMs = null;
     waitingS = 0;
     frame = requestAnimationFrame(run);
   });
+  return () => {
+    unwatch();
+    cancelAnimationFrame(frame);
+  };
+}
+
+/** Lets time run for the player while it plays, and halts it when the page is hidden. Gives what stops that for good. */
+export function runFrames(player: Player): () => void {
+  const { playing, goOn } = player;
+  const end = everyFrame({ playing, speed: () => player.speed.value, goOn });
   const onVisibility = () => {
     if (document.hidden) player.pause();
   };
   document.addEventListener("visibilitychange", onVisibility);
   return () => {
-    unwatch();
-    cancelAnimationFrame(frame);
+    end();
     document.removeEventListener("visibilitychange", onVisibility);
   };
 }

@@ -1,9 +1,8 @@
 /** The lighthouse's own time: it plays, stands, steps and is scrubbed. Second by second where reduced motion is wished. */
 
-import { effect, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import type { LighthouseTurnS } from "../../draw/index.ts";
-import { secondsToGo } from "../motion/frames.ts";
-import { reducedMotionWished } from "../panel/needle-motion.ts";
+import { everyFrame } from "../motion/frames.ts";
 
 export interface LighthouseClock {
   readonly turnS: Signal<LighthouseTurnS>;
@@ -30,20 +29,7 @@ export function createLighthouseClock(): LighthouseClock {
     const turn = turnS.peek();
     atS.value = tidy(((tidy(seconds) % turn) + turn) % turn) % turn;
   };
-  const unwatch = effect(() => {
-    if (!playing.value) return;
-    let lastMs: number | null = null;
-    let waitingS = 0;
-    let frame = requestAnimationFrame(function onFrame(nowMs) {
-      const frameS = lastMs === null ? 0 : (nowMs - lastMs) / 1000;
-      lastMs = nowMs;
-      const gone = secondsToGo({ frameS, waitingS, speed: 1, inWholeSeconds: reducedMotionWished() });
-      waitingS = gone.waitingS;
-      if (gone.goS > 0) put(atS.peek() + gone.goS);
-      frame = requestAnimationFrame(onFrame);
-    });
-    return () => cancelAnimationFrame(frame);
-  });
+  const close = everyFrame({ playing, speed: () => 1, goOn: (stepS) => put(atS.peek() + stepS) });
   return {
     turnS,
     atS,
@@ -62,6 +48,6 @@ export function createLighthouseClock(): LighthouseClock {
       turnS.value = turn;
       put(part * turn);
     },
-    close: unwatch,
+    close,
   };
 }

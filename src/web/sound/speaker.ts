@@ -5,14 +5,9 @@
 
 import { callSamples } from "../../radio/index.ts";
 import type { OnChannel, Round } from "./on-channel.ts";
+import { bufferOf, FADE_S, fadeOut, loop, SAMPLE_RATE_HZ, volumeOf } from "./web-audio.ts";
 
-/** Eight times the DME's tone and more: what lies between two samples is drawn by the browser, far above hearing. */
-const SAMPLE_RATE_HZ = 22_050;
 const HISS_S = 2.5;
-/** Time for a level to change without a click. */
-const FADE_S = 0.015;
-/** After so many of them 0.2 % is left. */
-const FADED_AFTER = 6;
 /** From the press to the first dot: enough for the browser to begin on time. */
 const LEAD_S = 0.06;
 /** From the last sound to a context at rest. */
@@ -38,9 +33,7 @@ interface Playing {
 
 /** A speaker on a context that the caller opened and lets run. */
 export function createSpeaker(context: AudioContext, volumePercent: number): Speaker {
-  const volume = context.createGain();
-  volume.gain.value = gainOf(volumePercent);
-  volume.connect(context.destination);
+  const volume = volumeOf(context, volumePercent);
   const hissBuffer = bufferOf(context, hissSamples());
   let playing: Playing | null = null;
   let resting = 0;
@@ -49,8 +42,7 @@ export function createSpeaker(context: AudioContext, volumePercent: number): Spe
     if (playing === null) return;
     const { level, sources } = playing;
     playing = null;
-    level.gain.setTargetAtTime(0, context.currentTime, FADE_S);
-    for (const source of sources) source.stop(context.currentTime + FADED_AFTER * FADE_S);
+    fadeOut(context, level, sources);
     // An idle context would go on working the sound card.
     resting = window.setTimeout(() => {
       if (context.state === "running") void context.suspend();
@@ -62,30 +54,22 @@ export function createSpeaker(context: AudioContext, volumePercent: number): Spe
     clearTimeout(resting);
     void context.resume();
     const level = context.createGain();
-    level.connect(volume);
+    level.connect(volume.node);
     const hiss = context.createGain();
     hiss.gain.value = hissLevel;
     hiss.connect(level);
     const beganS = context.currentTime + LEAD_S;
-    const start = (buffer: AudioBuffer, into: AudioNode, atS: number): AudioBufferSourceNode => {
-      const source = context.createBufferSource();
-      source.buffer = buffer;
-      source.loop = true;
-      source.connect(into);
-      source.start(atS);
-      return source;
-    };
     const keyed = channel.rounds.map((round) =>
-      start(bufferOf(context, roundSamples(round)), level, beganS + round.firstAtS),
+      loop(context, bufferOf(context, roundSamples(round)), level, beganS + round.firstAtS),
     );
-    playing = { sources: [start(hissBuffer, hiss, beganS), ...keyed], level, hiss, beganS };
+    playing = { sources: [loop(context, hissBuffer, hiss, beganS), ...keyed], level, hiss, beganS };
   };
 
   return {
     play,
     hush,
     setHiss: (hissLevel) => playing?.hiss.gain.setTargetAtTime(hissLevel, context.currentTime, FADE_S),
-    setVolume: (percent) => volume.gain.setTargetAtTime(gainOf(percent), context.currentTime, FADE_S),
+    setVolume: volume.set,
     heardS: () =>
       playing === null || context.state !== "running"
         ? null
@@ -93,18 +77,9 @@ export function createSpeaker(context: AudioContext, volumePercent: number): Spe
   };
 }
 
-/** The ear counts in ratios: a square makes equal steps of the slider sound more equal than a line does. */
-const gainOf = (percent: number): number => (percent / 100) ** 2;
-
 /** One round of one sender, in [-1, 1]. */
 const roundSamples = ({ calls, roundS }: Round): Float32Array =>
   callSamples(calls, roundS, { sampleRateHz: SAMPLE_RATE_HZ });
-
-function bufferOf(context: BaseAudioContext, samples: Float32Array): AudioBuffer {
-  const buffer = context.createBuffer(1, samples.length, SAMPLE_RATE_HZ);
-  buffer.getChannelData(0).set(samples);
-  return buffer;
-}
 
 /** Noise with a root mean square of 1, every time the same: a linear congruential generator (Numerical Recipes, 7.1). */
 function hissSamples(): Float32Array {
