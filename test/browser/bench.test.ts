@@ -5,55 +5,25 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import axe from "axe-core";
-import type { Browser, Locator, Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { Chart, type Lit, THEMES } from "../../src/draw/index.ts";
 import { direct, magneticDeg, stationDeg, trueDeg, wrap180 } from "../../src/earth/index.ts";
 import { reasonsFor } from "../../src/reason/index.ts";
 import { decodeText, resolveScene, type Scene, TRAINING_CAUTION } from "../../src/scene/index.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import {
-  type BenchServer,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest } from "./bench-under-test.ts";
+import { LAPTOP, PHONE, pageFolder, serveBench } from "./browser.ts";
 import { type ChartOnPage, chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const afterActions = (scene: Scene, ...actions: SceneAction[]): Scene => actions.reduce(act, scene);
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-/** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
-async function onBench(
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] & { readonly path?: string; readonly address?: string } = {},
-): Promise<void> {
-  const { path = "", address = server.address, ...context } = options;
-  const { page, errors } = await openPage(browser, `${address}/${path}`, context);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = bench.visit;
 
 /** Longer than any motion of the page, on a machine that is busy with other things. */
 const POLL = { timeout: 10_000 };
@@ -607,7 +577,7 @@ describe("for everyone", () => {
         await page.setViewportSize(PHONE);
         await check("on a phone");
         await page.setViewportSize(LAPTOP);
-        await page.goto(`${server.address}/#scene=22`);
+        await page.goto(`${bench.address()}/#scene=22`);
         await page.reload();
         await page.locator(".chart-ground > svg").waitFor();
         await check("with a cover");

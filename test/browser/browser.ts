@@ -41,13 +41,18 @@ export const DESKTOP = { width: 1440, height: 900 };
 export const LAPTOP = { width: 1024, height: 768 };
 export const PHONE = { width: 390, height: 844 };
 
+export interface PageOptions extends BrowserContextOptions {
+  /** What stands on the page when it has come up; the chart when not given. */
+  readonly ready?: string;
+  /** Done to the page before it goes to its address. */
+  readonly early?: ((page: Page) => Promise<unknown>) | undefined;
+}
+
 /** A page that notes every error it tells: in its console, as an exception, or as a request that came to nothing. */
 export async function openPage(
   browser: Browser,
   address: string,
-  options: BrowserContextOptions = {},
-  /** What stands on the page when it has come up. */
-  ready = ".chart-ground > svg",
+  { ready = ".chart-ground > svg", early, ...options }: PageOptions = {},
 ): Promise<{ readonly page: Page; readonly errors: readonly string[] }> {
   const context = await browser.newContext({
     viewport: DESKTOP,
@@ -69,6 +74,7 @@ export async function openPage(
     // A page that is left behind takes its requests with it.
     if (why !== "net::ERR_ABORTED") errors.push(`${request.url()} ${why}`);
   });
+  await early?.(page);
   await page.goto(address);
   const drawn = page.locator(ready);
   await drawn

@@ -4,8 +4,8 @@
  * element for element.
  */
 
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { needleWords } from "../../src/draw/index.ts";
 import {
   direct,
@@ -18,23 +18,14 @@ import {
 import type { Face } from "../../src/panel/index.ts";
 import { resolveScene, type Scene, sceneToLink } from "../../src/scene/index.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
-import { type BenchServer, openPage, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest } from "./bench-under-test.ts";
 import { demoScene } from "./demo-in-node.ts";
 import { domWhole, domWords, firstDifference } from "./dom-words.ts";
 
 const DEMO = demoScene("01-which-way-to-the-course");
 const WORLD = linkWorld(DEMO);
 
-let browser: Browser;
-let server: BenchServer;
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const bench = benchUnderTest();
 
 const station = (ident: string) => DEMO.stations.find((each) => each.ident === ident)!;
 const onRadial = (ident: string, radialDeg: number, distanceNm: number) => {
@@ -86,18 +77,8 @@ function sceneOf(change: Partial<Setup>, covers: readonly string[]): Scene {
   };
 }
 
-async function onScene(scene: Scene, use: (page: Page) => Promise<void>): Promise<void> {
-  const { page, errors } = await openPage(
-    browser,
-    `${server.address}/#${sceneToLink(scene, { world: WORLD })}`,
-  );
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onScene = (scene: Scene, use: (page: Page) => Promise<void>): Promise<void> =>
+  bench.visit(use, { path: `#${sceneToLink(scene, { world: WORLD })}` });
 
 /** Longer than the announcer waits before it speaks, ms. */
 const SPOKEN_AFTER_MS = 1200;

@@ -3,23 +3,16 @@
  * page says of a guess is compared with the comparison worked out here in Node.
  */
 
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { geodesicDistanceNm, stationDeg } from "../../src/earth/index.ts";
 import { reasonsFor, withheldBy } from "../../src/reason/index.ts";
 import { resolveScene, type Scene, sceneFromLink, sceneToLink } from "../../src/scene/index.ts";
 import { compareGuess } from "../../src/web/covers/compare-guess.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
 import { objections } from "./axe.ts";
-import {
-  type BenchServer,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { LAPTOP, PHONE } from "./browser.ts";
 import { chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -27,31 +20,10 @@ const MAILBOAT = demoScene("22-two-lines-one-mailboat");
 const WORLD = linkWorld(FIRST);
 const POLL = { timeout: 10_000 };
 
-let browser: Browser;
-let server: BenchServer;
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const bench = benchUnderTest();
 
-async function onScene(
-  scene: Scene,
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] = {},
-): Promise<void> {
-  const mark = sceneToLink(scene, { world: WORLD });
-  const { page, errors } = await openPage(browser, `${server.address}/#${mark}`, options);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onScene = (scene: Scene, use: (page: Page) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(use, { path: `#${sceneToLink(scene, { world: WORLD })}`, ...visit });
 const onFinger = { viewport: PHONE, hasTouch: true, isMobile: true } as const;
 
 const covered = (...covers: string[]): Scene => ({ ...FIRST, covers });

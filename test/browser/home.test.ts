@@ -2,20 +2,13 @@
 
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { resolveScene, TRAINING_CAUTION } from "../../src/scene/index.ts";
 import { act } from "../../src/web/state/actions.ts";
 import { objections } from "./axe.ts";
-import {
-  type BenchServer,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { LAPTOP, PHONE, pageFolder } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -23,32 +16,10 @@ const OVERHEAD = demoScene("12-in-the-cone");
 const POLL = { timeout: 15_000 };
 const MOST_SCRIPT_BYTES = 150_000;
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-async function onPage(
-  path: string,
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] = {},
-): Promise<void> {
-  const ready = path === "#home" ? ".home" : ".chart-ground > svg";
-  const { page, errors } = await openPage(browser, `${server.address}/${path}`, options, ready);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onPage = (path: string, use: (page: Page) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(use, { path, ...(path === "#home" && { ready: ".home" }), ...visit });
 
 const home = (page: Page) => page.getByRole("heading", { name: "Needlework", level: 1 });
 const goHome = (page: Page) => page.getByRole("button", { name: "Home", exact: true }).click();
@@ -213,13 +184,13 @@ describe("home", () => {
 });
 
 it("the bench stands with at most 150 kB of script, and reads files only when one is opened", async () => {
-  const context = await browser.newContext();
+  const context = await bench.browser().newContext();
   const page = await context.newPage();
   const scripts: string[] = [];
   page.on("response", (response) => {
     if (response.request().resourceType() === "script") scripts.push(response.url());
   });
-  await page.goto(server.address);
+  await page.goto(bench.address());
   await page.locator(".chart-ground > svg").waitFor();
   const { brotliCompressSync } = await import("node:zlib");
   const sizes = scripts.map(

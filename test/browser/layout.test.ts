@@ -1,52 +1,22 @@
 /** The four views on the table in the real Chromium: enlarged, put away, projected, and on a phone; by mouse, by keys, by touch. */
 
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { wavesSentence } from "../../src/draw/index.ts";
 import { stationDeg } from "../../src/earth/index.ts";
 import { resolveScene, type Scene, TRAINING_CAUTION, VIEWS, type View } from "../../src/scene/index.ts";
 import { act } from "../../src/web/state/actions.ts";
 import { objections } from "./axe.ts";
-import {
-  type BenchServer,
-  DESKTOP,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest } from "./bench-under-test.ts";
+import { DESKTOP, LAPTOP, PHONE } from "./browser.ts";
 import { demoScene } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const POLL = { timeout: 10_000 };
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-async function onBench(
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] & { readonly path?: string } = {},
-): Promise<void> {
-  const { path = "", ...context } = options;
-  const { page, errors } = await openPage(browser, `${server.address}/${path}`, context);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = bench.visit;
 
 const sheet = (page: Page, view: View): Locator => page.locator(`.view[data-view="${view}"]`);
 const seen = async (page: Page): Promise<View[]> => {

@@ -1,50 +1,34 @@
 /** A scene's link in the real Chromium: the address keeps it, Copy link gives it, and a broken one never loses the present scene. */
 
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { magneticDeg, stationDeg } from "../../src/earth/index.ts";
 import { type Scene, sceneFromLink, sceneToLink } from "../../src/scene/index.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import { type BenchServer, openPage, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const WORLD = linkWorld(FIRST);
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-interface Visit {
+interface Visited {
   readonly page: Page;
   /** Every address that was asked of any server. */
   readonly requests: readonly string[];
 }
 
-async function onBench(
-  mark: string,
-  use: (visit: Visit) => Promise<void>,
-  options: Parameters<typeof openPage>[2] = {},
-): Promise<void> {
-  const { page, errors } = await openPage(browser, `${server.address}/${mark}`, options);
-  const requests: string[] = [];
-  page.on("request", (request) => requests.push(`${request.url()} ${request.postData() ?? ""}`));
-  try {
-    await use({ page, requests });
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = (mark: string, use: (visited: Visited) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(
+    (page) => {
+      const requests: string[] = [];
+      page.on("request", (request) => requests.push(`${request.url()} ${request.postData() ?? ""}`));
+      return use({ page, requests });
+    },
+    { path: mark, ...visit },
+  );
 
 const after = (scene: Scene, ...actions: SceneAction[]): Scene => actions.reduce(act, scene);
 const linkOf = (scene: Scene): string => sceneToLink(scene, { world: WORLD });
@@ -194,7 +178,7 @@ describe("Copy link", () => {
       },
       { permissions: ["clipboard-read", "clipboard-write"] },
     );
-    expect(address).toBe(`${server.address}/#${linkOf(TURNED)}`);
+    expect(address).toBe(`${bench.address()}/#${linkOf(TURNED)}`);
     await onBench(new URL(address).hash, async ({ page }) => expectFaces(page, TURNED));
   });
 
@@ -205,7 +189,7 @@ describe("Copy link", () => {
       });
       await copy(page);
       const field = page.getByRole("textbox", { name: /Copy it here/ });
-      expect(await field.inputValue()).toBe(`${server.address}/#${linkOf(FIRST)}`);
+      expect(await field.inputValue()).toBe(`${bench.address()}/#${linkOf(FIRST)}`);
       const marked = await field.evaluate(
         (input: HTMLInputElement) => (input.selectionEnd ?? 0) - (input.selectionStart ?? 0),
       );

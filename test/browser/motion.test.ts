@@ -1,13 +1,14 @@
 /** Time on the bench in the real Chromium, used as a person would; what it shows is compared with the engine run here in Node. */
 
 import axe from "axe-core";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { timeWords } from "../../src/draw/index.ts";
 import { magneticDeg } from "../../src/earth/index.ts";
 import { type Flight, flyOn, levelFlight } from "../../src/flight/index.ts";
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
-import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { PHONE } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 /** Toward Tamsel in a wind, DME and TO. */
@@ -15,32 +16,11 @@ const FIRST = demoScene("01-which-way-to-the-course");
 /** Near overhead Skarrow, in the cone. */
 const CONE = demoScene("12-in-the-cone");
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-/** Opens a scene of the demo, lets a person use it, and checks that the page had nothing to complain of. */
-async function onBench(
-  key: string,
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] = {},
-): Promise<void> {
-  const { page, errors } = await openPage(browser, `${server.address}/#scene=${key}`, options);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+/** On a scene of the demo. */
+const onBench = (key: string, use: (page: Page) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(use, { path: `#scene=${key}`, ...visit });
 
 const button = (page: Page, name: string): Locator => page.getByRole("button", { name, exact: true });
 const slider = (page: Page): Locator => page.getByRole("slider", { name: "Time of the flight" });

@@ -1,8 +1,8 @@
 /** The needle field in the real Chromium: its pixels, as the screen shows them, against the engine run here in Node. */
 
 import axe from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import type { FieldKind } from "../../src/draw/field/field-choice.ts";
 import { KIND_NAMES } from "../../src/draw/field/field-names.ts";
 import { EDGE_INK, FIX_INKS, inksFor, RECEPTION_INKS, TILE_CELLS } from "../../src/draw/field/inks.ts";
@@ -20,42 +20,20 @@ import {
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
 import { panned, zoomed } from "../../src/web/chart/chart-window.ts";
 import { paperShift } from "../../src/web/field/plate-place.ts";
-import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { PHONE } from "./browser.ts";
 import { type ChartOnPage, chartOn, demoScene } from "./demo-in-node.ts";
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-/** Opens a scene of the demo, lets a person use it, and checks that the page had nothing to complain of. */
-async function onScene(
-  name: string,
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] & { readonly before?: () => void } = {},
-): Promise<void> {
-  const { before, ...context } = options;
-  const { page, errors } = await openPage(browser, `${server.address}/#scene=${name}`, context);
-  try {
-    if (before !== undefined) {
-      await page.addInitScript(before);
-      await page.reload();
-      await page.locator(".chart-ground > svg").waitFor();
-    }
-    await use(page);
+/** On a scene of the demo. */
+const onScene = (name: string, use: (page: Page) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(use, {
+    path: `#scene=${name}`,
     // A driver's remark about the screenshots taken here is none of the page's.
-    expect(errors.filter((error) => !error.includes("GPU stall due to ReadPixels"))).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+    overlook: (error) => error.includes("GPU stall due to ReadPixels"),
+    ...visit,
+  });
 
 async function chooseField(page: Page, kind: FieldKind | null): Promise<void> {
   await page.getByRole("button", { name: /^Field/ }).click();

@@ -5,8 +5,8 @@ import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { Resvg } from "@resvg/resvg-js";
 import axe from "axe-core";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { type EmbeddedFont, figureSvg, fontFaceCss, THEMES } from "../../src/draw/index.ts";
 import { stationDeg } from "../../src/earth/index.ts";
 import { reasonsFor } from "../../src/reason/index.ts";
@@ -14,57 +14,21 @@ import { resolveScene, type Scene, TRAINING_CAUTION, VIEWS } from "../../src/sce
 import { act } from "../../src/web/state/actions.ts";
 import { readPdf } from "../out-pdf-read.ts";
 import { tableText } from "../scene-files.ts";
-import {
-  type BenchServer,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { LAPTOP, PHONE, pageFolder, serveBench } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const POLL = { timeout: 15_000 };
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-interface BenchOptions extends BrowserContextOptions {
-  readonly path?: string;
-  readonly address?: string;
-  /** Runs in the page before its own script; the page is then loaded once more. */
-  readonly before?: () => void;
-}
-
-/** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
-async function onBench(use: (page: Page) => Promise<void>, options: BenchOptions = {}): Promise<void> {
-  const { path = "", address = server.address, before, ...context } = options;
-  const { page, errors } = await openPage(browser, `${address}/${path}`, context);
-  // From now on file choosers are handed to the test: asked for late, the first could be turned away before.
-  page.on("filechooser", () => {});
-  try {
-    if (before !== undefined) {
-      await page.addInitScript(before);
-      await page.reload();
-      await page.locator(".chart-ground > svg").waitFor();
-    }
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = (use: (page: Page) => Promise<void>, visit: Visit = {}): Promise<void> =>
+  bench.visit(use, {
+    // From the first on file choosers are handed to the test: asked for late, the first could be turned away before.
+    early: async (page) => void page.on("filechooser", () => {}),
+    ...visit,
+  });
 
 /** A browser without file pickers of its own: it picks by an input and saves as a download. */
 const withoutPickers = (): void => {
@@ -658,7 +622,7 @@ describe("recent work", () => {
     onBench(async (page) => {
       await course(page, "NAV1").fill("075");
       await page.goto("about:blank");
-      await page.goto(`${server.address}/`);
+      await page.goto(`${bench.address()}/`);
       // The two pages are two processes: what one wrote last reaches the other a moment later.
       await expect.poll(() => stored(page), POLL).toMatchObject([{ title: FIRST.title }]);
     }));

@@ -1,52 +1,22 @@
 /** The panel and the reasons in the real Chromium: receivers that come and go, the clock, and asking a needle why. */
 
 import axe from "axe-core";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { reasonsFor } from "../../src/reason/index.ts";
 import { resolveScene, type Scene } from "../../src/scene/index.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import {
-  type BenchServer,
-  DESKTOP,
-  LAPTOP,
-  openPage,
-  PHONE,
-  pageFolder,
-  serveBench,
-  startBrowser,
-} from "./browser.ts";
+import { benchUnderTest } from "./bench-under-test.ts";
+import { DESKTOP, LAPTOP, PHONE } from "./browser.ts";
 import { demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
 const acted = (...actions: SceneAction[]): Scene => actions.reduce(act, FIRST);
 const POLL = { timeout: 10_000 };
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-async function onBench(
-  use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] & { readonly path?: string } = {},
-): Promise<void> {
-  const { path = "", ...context } = options;
-  const { page, errors } = await openPage(browser, `${server.address}/${path}`, context);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = bench.visit;
 
 const expectFaces = (page: Page, scene: Scene): Promise<void> =>
   expect.poll(() => facesOn(page), POLL).toEqual(facesOf(scene));

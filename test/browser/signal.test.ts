@@ -1,37 +1,18 @@
 /** The signal's pictures in the real Chromium: chosen by mouse, key and finger, in step with the scene, silent about what is covered. */
 
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { objections } from "./axe.ts";
-import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest } from "./bench-under-test.ts";
+import { PHONE } from "./browser.ts";
 import { contextsOpened, giveEar, sourcesSounding } from "./listen.ts";
 
-let browser: Browser;
-let server: BenchServer;
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const bench = benchUnderTest();
 
 const POLL = { timeout: 10_000 };
 const TOUCH = { viewport: PHONE, hasTouch: true, isMobile: true };
 
-async function onBench(
-  use: (page: Page) => Promise<void>,
-  options: BrowserContextOptions = {},
-): Promise<void> {
-  const { page, errors } = await openPage(browser, `${server.address}/`, options);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+const onBench = bench.visit;
 
 const view = (page: Page): Locator => page.locator('[data-view="signal"]');
 const tab = (page: Page, name: string): Locator =>
@@ -184,7 +165,7 @@ describe("the lighthouse", () => {
 
 describe("what is heard of the signal", () => {
   it("sounds on request, and ends at a second press, under a cover, and put away", async () => {
-    const context = await browser.newContext({
+    const context = await bench.browser().newContext({
       viewport: { width: 1440, height: 900 },
       reducedMotion: "reduce",
     });
@@ -192,7 +173,7 @@ describe("what is heard of the signal", () => {
     page.setDefaultTimeout(15_000);
     await giveEar(page);
     try {
-      await page.goto(`${server.address}/`);
+      await page.goto(`${bench.address()}/`);
       await tab(page, "Hear").click();
       const tones = page.getByRole("button", { name: "30 Hz × 16" });
       await tones.waitFor();

@@ -3,9 +3,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import axe from "axe-core";
-import type { Browser, BrowserContextOptions, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BenchServer, DESKTOP, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { PHONE, pageFolder, serveBench } from "./browser.ts";
 import {
   contextsOpened,
   giveEar,
@@ -19,49 +20,21 @@ import {
   toneHz,
 } from "./listen.ts";
 
-let browser: Browser;
-let server: BenchServer;
-
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+const bench = benchUnderTest();
 
 const POLL = { timeout: 10_000 };
 /** A dot at 7 words a minute of 50 units: 60 s / 350. */
 const DOT_S = 60 / 350;
 
-interface Listening extends BrowserContextOptions {
-  readonly path?: string;
-  readonly address?: string;
-  readonly before?: (page: Page) => Promise<unknown>;
-}
-
-/** Opens the bench with an ear on it, and checks that the page had nothing to complain of. */
-async function listening(use: (page: Page) => Promise<void>, options: Listening = {}): Promise<void> {
-  const { path = "", address = server.address, before, ...given } = options;
-  const context = await browser.newContext({ viewport: DESKTOP, reducedMotion: "reduce", ...given });
-  const page = await context.newPage();
-  const errors: string[] = [];
-  page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") errors.push(message.text());
+/** On the bench with an ear on it. */
+const listening = (use: (page: Page) => Promise<void>, { early, ...visit }: Visit = {}): Promise<void> =>
+  bench.visit(use, {
+    early: async (page) => {
+      await giveEar(page);
+      await early?.(page);
+    },
+    ...visit,
   });
-  page.on("pageerror", (error) => errors.push(String(error)));
-  await giveEar(page);
-  await before?.(page);
-  try {
-    await page.goto(`${address}/${path}`);
-    await page.locator(".chart-ground > svg").waitFor();
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await context.close();
-  }
-}
 
 const receiver = (page: Page, name: string): Locator =>
   page.getByRole("article", { name: `${name} receiver` });
@@ -391,7 +364,7 @@ describe("the keying", () => {
           .toBe("X");
       },
       {
-        before: (page) =>
+        early: (page) =>
           page.addInitScript(() => {
             Reflect.deleteProperty(globalThis, "AudioContext");
           }),

@@ -4,8 +4,8 @@
  */
 
 import axe from "axe-core";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import {
   direct,
   geodesicDistanceNm,
@@ -20,7 +20,8 @@ import { readStations, resolveScene, type Scene } from "../../src/scene/index.ts
 import { beginningNear } from "../../src/web/catalogue/fly-there.ts";
 import { visitStation } from "../../src/web/catalogue/visit.ts";
 import { act, type SceneAction } from "../../src/web/state/actions.ts";
-import { type BenchServer, openPage, PHONE, pageFolder, serveBench, startBrowser } from "./browser.ts";
+import { benchUnderTest, type Visit } from "./bench-under-test.ts";
+import { PHONE } from "./browser.ts";
 import { chartOn, demoScene, facesOf, facesOn } from "./demo-in-node.ts";
 
 const FIRST = demoScene("01-which-way-to-the-course");
@@ -57,32 +58,13 @@ const LISTED = (() => {
 })();
 const ISLES = FIRST.stations;
 
-let browser: Browser;
-let server: BenchServer;
+const bench = benchUnderTest();
 
-beforeAll(async () => {
-  browser = await startBrowser();
-  server = await serveBench(pageFolder());
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
-
-/** Opens the bench, lets a person use it, and checks that the page had nothing to complain of. */
-async function onBench(
+/** On a scene of the demo. */
+const onBench = (
   use: (page: Page) => Promise<void>,
-  options: Parameters<typeof openPage>[2] & { readonly scene?: string } = {},
-): Promise<void> {
-  const { scene = "01", ...context } = options;
-  const { page, errors } = await openPage(browser, `${server.address}/#scene=${scene}`, context);
-  try {
-    await use(page);
-    expect(errors).toEqual([]);
-  } finally {
-    await page.context().close();
-  }
-}
+  { scene = "01", ...visit }: Visit & { readonly scene?: string } = {},
+): Promise<void> => bench.visit(use, { path: `#scene=${scene}`, ...visit });
 
 /** Longer than any motion of the page, on a machine that is busy with other things. */
 const POLL = { timeout: 15_000 };
@@ -220,7 +202,7 @@ describe("a catalogue of real stations", () => {
       await page.reload();
       await openStations(page, "alder");
       await sheet(page).getByText("No station fits").first().waitFor();
-      expect(asked.filter((url) => !url.startsWith(server.address))).toEqual([]);
+      expect(asked.filter((url) => !url.startsWith(bench.address()))).toEqual([]);
     }));
 
   it("is taken when it is dropped, in a station file's form too", () =>
