@@ -1,0 +1,50 @@
+export {
+  type Answer,
+  type AnswerKind,
+  answerText,
+  apart,
+  NEEDLES,
+  type Needle,
+  type Tolerance,
+  type Unit,
+} from "./answer.ts";
+export { type Chance, chance } from "./chance.ts";
+export type { CheckPlace, Clearance, Facts, Health, Leg, Panel, Reach } from "./facts.ts";
+export {
+  type Case,
+  type Figure,
+  type Form,
+  type Ghost,
+  type Given,
+  MODES,
+  type Mode,
+  type ProblemView,
+} from "./form.ts";
+export { FORMS, formOf } from "./forms/index.ts";
+export { FORM_IDS, type FormId, isFormId } from "./forms/numbers.ts";
+export { type Functions, functionsWith, type Hand, type Patch, TRUTH } from "./functions.ts";
+export { type Option, type Options, optionsOf, shownOrder, slipsBehind } from "./options.ts";
+export { makeProblem, type Problem, type ProblemMade, type SlipAnswer } from "./problem.ts";
+export {
+  type CodeParts,
+  type CodeRead,
+  GENERATOR_VERSION,
+  MOST_SEED,
+  type ProblemCode,
+  problemCode,
+  readProblemCode,
+} from "./problem-code.ts";
+export {
+  isSkillId,
+  SKILL_BANDS,
+  SKILL_IDS,
+  SKILLS,
+  type Skill,
+  type SkillBand,
+  type SkillId,
+  skillOf,
+  withNeeds,
+} from "./skills.ts";
+export type { Slip } from "./slip.ts";
+export { isSlipId, SLIPS, type SlipId, slipOf } from "./slips.ts";
+export { MOST_STATIONS, practiceWorld, type World } from "./world.ts";
