@@ -30,19 +30,20 @@ type Answers = (situation: Situation, reading: ReceiverReading) => readonly (str
 /** Directions of a situation that may be told by their own names while another is covered. */
 function otherDirections(
   { variationDeg }: Situation,
-  { settings, station, radial, heading, geometry, measured }: ReceiverReading,
+  { settings, station, radial, heading, geometry }: ReceiverReading,
   except: "course" | "heading",
 ): string[] {
-  const byCompass =
-    radial === null || station === null
+  // Where the receiver is misled, the argument counts from the true radial, and tells the one read beside it.
+  const trueRadial = radial === null ? null : (geometry?.trueRadial ?? null);
+  const byCompass = [radial, trueRadial].map((each) =>
+    each === null || station === null
       ? null
-      : magneticFromTrue(trueFromStation(radial, station.declinationDeg), variationDeg);
-  // With a signal of its own the true radial is told beside the one that was measured.
-  const trueRadial = measured === null ? null : (geometry?.trueRadial ?? null);
+      : magneticFromTrue(trueFromStation(each, station.declinationDeg), variationDeg),
+  );
   const all: (Direction | null)[] = [
     radial,
     trueRadial,
-    byCompass,
+    ...byCompass,
     except === "course" ? heading : settings.course,
   ];
   return all.flatMap((deg) => (deg === null ? [] : [threeDigits(deg), threeDigits(turned(deg, 180))]));

@@ -30,7 +30,7 @@ describe("the reason of what is measured", () => {
 
   it("says of a clean signal that nothing disturbs it", () => {
     expect(reasonOf(CLEAN).sentence).toBe(
-      "The signal reads 246.0 where you are on 246.0: the phases of its two 30 Hz differ by your radial, and nothing disturbs them here.",
+      "The signal reads 246.0 where you are on 246.0: its two 30 Hz tones differ in phase by your radial, and nothing disturbs them here.",
     );
   });
 

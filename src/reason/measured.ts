@@ -4,11 +4,9 @@ import { geodesicDistanceNm, turnBetween } from "../earth/index.ts";
 import type { MeasuredSignal } from "../panel/index.ts";
 import { bendDeg, type Station } from "../radio/index.ts";
 import { beatsWith, type Situation } from "../scene/index.ts";
+import { WORTH_SAYING_DEG } from "./astray.ts";
 import type { Rule } from "./step.ts";
-import { course3, degrees, miles } from "./words.ts";
-
-/** Under this a measured radial is as good as the true one, degrees: a needle's width. */
-const WORTH_SAYING_DEG = 0.2;
+import { course3, degrees, miles, tenths } from "./words.ts";
 
 const PROPELLER = "FAA Aeronautical Information Manual, para 1-1-3";
 const BENDS =
@@ -24,7 +22,7 @@ export const measured: Rule = ({ situation, reading }) => {
   return {
     rule: "measured",
     title,
-    sentence: `The signal reads ${tenths(radial)} where you are on ${tenths(geometry.trueRadial)}: ${why}.`,
+    sentence: `The signal reads ${tenths(radial)} where ${station.kind === "VOT" ? "it is sent as" : "you are on"} ${tenths(geometry.trueRadial)}: ${why}.`,
     numbers: {
       measuredRadialDeg: radial,
       trueRadialDeg: geometry.trueRadial,
@@ -61,30 +59,36 @@ function causeOf(made: MeasuredSignal, station: Station, offDeg: number, { scene
   if (echo !== null && Math.abs(echo.bendDeg) >= WORTH_SAYING_DEG)
     return {
       title: "An echo pulls it",
-      why: `an echo from ${echo.place} pulls it by ${degrees(echo.bendDeg)}, and as you fly on the pull goes from side to side`,
+      why: `${echo.words} pulls it by ${degrees(echo.bendDeg)}, in a second receiver too, and as you fly on the pull goes from side to side`,
       source: BENDS,
       numbers: { bendDeg: echo.bendDeg },
     };
   if (isOff)
     return {
       title: "Noise moves it",
-      why: "noise moves it by so much just now, and it will wander",
+      why: `noise moves it by ${degrees(offDeg)} just now, and it will wander`,
       source: "how well a bearing can be known in noise is derived in docs/model.md",
       numbers: {},
     };
   if (echo !== null && modulation.kind === "doppler")
     return {
       title: "Hardly bent",
-      why: `an echo from ${echo.place} arrives as well, but a Doppler station's wide ring of antennas makes little of it`,
+      why: `${echo.words} arrives as well, but a Doppler station's wide ring of antennas makes little of it`,
       source: BENDS,
       numbers: { bendDeg: echo.bendDeg },
     };
   return {
     title: "As the signal has it",
-    why: "the phases of its two 30 Hz differ by your radial, and nothing disturbs them here",
+    why: `its two 30 Hz tones ${station.kind === "VOT" ? "are in phase to every side" : "differ in phase by your radial"}, and nothing disturbs them here`,
     source: "ICAO Annex 10 Vol I, 3.3.1",
     numbers: {},
   };
+}
+
+interface Echo {
+  readonly bendDeg: number;
+  /** Which echo, from where. */
+  readonly words: string;
 }
 
 /** The reflector whose echo by itself bends the radial most: by how much, clockwise positive, and where it stands from its station. */
@@ -92,27 +96,25 @@ function strongestEcho(
   { arriving }: MeasuredSignal,
   station: Station,
   { signal }: Situation["scene"],
-): { readonly bendDeg: number; readonly place: string } | null {
+): Echo | null {
   const { modulation, radial, frequencyMhz, echoes } = arriving;
   if (station.kind === "VOT") return null;
   const own = (signal?.reflectors ?? []).filter(({ ident }) => ident === station.ident);
-  let best: { readonly bendDeg: number; readonly place: string } | null = null;
+  let best: Echo | null = null;
   echoes.forEach((echo, index) => {
     const reflector = own[index];
     if (reflector === undefined) return;
     const bend = bendDeg({ kind: modulation.kind, radial, frequencyMhz, ...echo });
     if (best !== null && Math.abs(bend) <= Math.abs(best.bendDeg)) return;
     const distanceNm = geodesicDistanceNm(station.position, reflector.position);
+    const from = `from a reflector on the ${course3(echo.azimuth)} radial at ${miles(distanceNm)}`;
     best = {
       bendDeg: bend,
-      place: `a reflector on the ${course3(echo.azimuth)} radial at ${miles(distanceNm)}`,
+      words:
+        echoes.length === 1
+          ? `an echo ${from}`
+          : `the strongest of ${echoes.length} echoes, ${from}, by itself`,
     };
   });
   return best;
-}
-
-/** `243.1`, `006.0`: a radial to the tenth, `360.0` for north. */
-function tenths(radialDeg: number): string {
-  const rounded = Math.round(radialDeg * 10) % 3600;
-  return (rounded === 0 ? 360 : rounded / 10).toFixed(1).padStart(5, "0");
 }

@@ -1,8 +1,10 @@
 /** Which radial, and by whose north. */
 
-import { magneticFromTrue, trueFromStation, wrap180 } from "../earth/index.ts";
+import { magneticFromTrue, type StationDeg, trueFromStation, wrap180 } from "../earth/index.ts";
+import type { ReceiverReading } from "../panel/index.ts";
+import { ledAstray } from "./astray.ts";
 import type { Rule } from "./step.ts";
-import { course3, degrees, eastWest } from "./words.ts";
+import { apart, course3, degrees, eastWest } from "./words.ts";
 
 /** Below this the station's north and the compass agree well enough to say nothing, degrees. Design, section 3. */
 const NORTHS_DIFFER_FROM_DEG = 1;
@@ -13,31 +15,52 @@ export const radial: Rule = ({ reading }) => {
   if (station.kind === "VOT") return testSignal(measured, reading.settings.bearingErrorDeg);
   const errorDeg = reading.settings.bearingErrorDeg;
   const north = station.declinationDeg === 0 ? "true north" : eastWest(station.declinationDeg);
-  const error =
-    errorDeg === 0
-      ? ""
-      : `; this receiver reads ${degrees(errorDeg)} ${errorDeg > 0 ? "high" : "low"}, you are really on ${course3(geometry.trueRadial)}`;
   const pointer = reading.settings.face === "rmi";
-  const who = pointer
-    ? "The pointer's tail says where you are: on the"
-    : reading.measured === null
-      ? "You are on the"
-      : "The receiver puts you on the";
+  const { who, but } = saidOf(reading, measured, geometry.trueRadial);
+  // What a misled receiver reads is told by its needle alone.
+  const readsNeedle = pointer || ledAstray(reading) !== null;
   return {
     rule: "radial",
     title: "Your radial",
-    sentence: `${who} ${course3(measured)} radial of ${station.ident}, counted from the station's own north (${north}), whichever way you point${error}.`,
+    sentence: `${who} radial of ${station.ident}, counted from the station's own north (${north}), whichever way you point${but}.`,
     numbers: {
       radialDeg: measured,
+      trueRadialDeg: geometry.trueRadial,
       bearingToDeg: reading.bearingTo ?? 0,
       declinationDeg: station.declinationDeg,
       azimuthTrueDeg: geometry.azimuthFromStation,
       bearingErrorDeg: errorDeg,
     },
     source: "FAA Instrument Flying Handbook, FAA-H-8083-15B, ch. 9; ICAO Annex 10 Vol I, 3.3.1",
-    parts: pointer ? ["station", "rose", "radial", "needle"] : ["station", "rose", "radial"],
+    parts: readsNeedle ? ["station", "rose", "radial", "needle"] : ["station", "rose", "radial"],
   };
 };
+
+/** Where the aircraft is, and what the receiver makes of it where that is another radial. */
+function saidOf(
+  reading: ReceiverReading,
+  measured: StationDeg,
+  trueRadial: StationDeg,
+): { readonly who: string; readonly but: string } {
+  const { face, bearingErrorDeg } = reading.settings;
+  const reads =
+    bearingErrorDeg === 0 ? "" : `reads ${degrees(bearingErrorDeg)} ${bearingErrorDeg > 0 ? "high" : "low"}`;
+  if (ledAstray(reading) === null) {
+    const who =
+      face === "rmi"
+        ? "The pointer's tail says where you are: on the"
+        : reading.measured === null
+          ? "You are on the"
+          : "The receiver puts you on the";
+    return { who: `${who} ${course3(measured)}`, but: reads === "" ? "" : `; this receiver ${reads}` };
+  }
+  const [real, read] = apart(trueRadial, measured);
+  const by = face === "rmi" ? "pointer's tail" : "receiver";
+  return {
+    who: `You are on the ${real}`,
+    but: reads === "" ? `; the ${by} says ${read}` : `; the ${by} says ${read}, for this receiver ${reads}`,
+  };
+}
 
 function testSignal(measured: number, errorDeg: number) {
   const size = Math.abs(wrap180(measured));
@@ -55,17 +78,15 @@ function testSignal(measured: number, errorDeg: number) {
 export const norths: Rule = ({ situation, reading }) => {
   const { radial: measured, station } = reading;
   if (measured === null || station === null || station.kind === "VOT") return null;
+  const where = ledAstray(reading)?.radial ?? measured;
   const apartDeg = situation.variationDeg - station.declinationDeg;
   if (Math.abs(apartDeg) < NORTHS_DIFFER_FROM_DEG) return null;
-  const byCompass = magneticFromTrue(
-    trueFromStation(measured, station.declinationDeg),
-    situation.variationDeg,
-  );
+  const byCompass = magneticFromTrue(trueFromStation(where, station.declinationDeg), situation.variationDeg);
   const estimated = station.declinationEstimated ? " (estimated)" : "";
   return {
     rule: "norths",
     title: "Two norths",
-    sentence: `${station.name} counts from ${eastWest(station.declinationDeg)}${estimated}, the compass here from ${eastWest(situation.variationDeg)}: radial ${course3(measured)} lies ${course3(byCompass)} by the compass.`,
+    sentence: `${station.name} counts from ${eastWest(station.declinationDeg)}${estimated}, the compass here from ${eastWest(situation.variationDeg)}: radial ${course3(where)} lies ${course3(byCompass)} by the compass.`,
     numbers: {
       declinationDeg: station.declinationDeg,
       variationDeg: situation.variationDeg,

@@ -1,7 +1,8 @@
 /** The whole argument: for each receiver the steps that its scene needs, in the order an instructor asks them. */
 
 import type { Situation } from "../scene/index.ts";
-import { fly, headingAgrees } from "./fly.ts";
+import { fly } from "./fly.ts";
+import { headingAgrees } from "./heading-agrees.ts";
 import { deviation, distance, line, toOrFrom } from "./line.ts";
 import { measured } from "./measured.ts";
 import { norths, radial } from "./radial.ts";

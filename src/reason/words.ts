@@ -4,6 +4,18 @@ import { threeDigits } from "../earth/index.ts";
 
 export const course3 = threeDigits;
 
+/** `243.1`, `006.0`: a radial to the tenth, `360.0` for north. */
+export function tenths(radialDeg: number): string {
+  const rounded = Math.round(radialDeg * 10) % 3600;
+  return (rounded === 0 ? 360 : rounded / 10).toFixed(1).padStart(5, "0");
+}
+
+/** Two radials in three digits, or to the tenth where three digits would not tell them apart. */
+export function apart(oneDeg: number, otherDeg: number): readonly [string, string] {
+  const whole = [course3(oneDeg), course3(otherDeg)] as const;
+  return whole[0] === whole[1] ? [tenths(oneDeg), tenths(otherDeg)] : whole;
+}
+
 /** "18.0 NM"; under a mile with two decimals, a hundred and more without. */
 export function miles(distanceNm: number): string {
   const decimals = distanceNm >= 99.95 ? 0 : distanceNm < 0.995 ? 2 : 1;
