@@ -9,6 +9,7 @@ export {
   type Unit,
 } from "./answer.ts";
 export { type Chance, chance } from "./chance.ts";
+export type { Confidence, ItemEvidence, SlipOption } from "./diagnosis/item-evidence.ts";
 export type { CheckPlace, Clearance, Facts, Health, Leg, Panel, Reach } from "./facts.ts";
 export {
   type Case,
@@ -23,6 +24,7 @@ export {
 export { FORMS, formOf } from "./forms/index.ts";
 export { FORM_IDS, type FormId, isFormId } from "./forms/numbers.ts";
 export { type Functions, functionsWith, type Hand, type Patch, TRUTH } from "./functions.ts";
+export { type Evidence, evidenceOf, type Marked, mark, type Response, type Verdict } from "./mark.ts";
 export { type Option, type Options, optionsOf, shownOrder, slipsBehind } from "./options.ts";
 export { makeProblem, type Problem, type ProblemMade, type SlipAnswer } from "./problem.ts";
 export {
@@ -47,4 +49,5 @@ export {
 } from "./skills.ts";
 export type { Slip } from "./slip.ts";
 export { isSlipId, SLIPS, type SlipId, slipOf } from "./slips.ts";
+export { howToWrite, OPTION_LETTERS, readTypedAnswer, type TypedAnswer } from "./typed-answer.ts";
 export { MOST_STATIONS, practiceWorld, type World } from "./world.ts";
