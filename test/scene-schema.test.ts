@@ -7,6 +7,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import * as z from "zod";
+import { problemSetJsonSchema } from "../src/practice/index.ts";
 import { landJsonSchema, sceneJsonSchema, stationsJsonSchema } from "../src/scene/index.ts";
 import { changed, LAND_TEXT, SCENE_TEXT, STATIONS_TEXT } from "./scene-files.ts";
 
@@ -14,6 +15,7 @@ const SCHEMAS = {
   "schema/scene.schema.json": sceneJsonSchema,
   "schema/stations.schema.json": stationsJsonSchema,
   "schema/land.schema.json": landJsonSchema,
+  "schema/problems.schema.json": problemSetJsonSchema,
 };
 
 test.each(Object.entries(SCHEMAS))("%s is fresh", (path, make) => {

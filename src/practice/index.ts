@@ -8,6 +8,7 @@ export {
   type Tolerance,
   type Unit,
 } from "./answer.ts";
+export { anotherLike, buildSet, codesOf, type SetBuilt, type Wishes } from "./build-set.ts";
 export { type Chance, chance } from "./chance.ts";
 export type { Confidence, ItemEvidence, SlipOption } from "./diagnosis/item-evidence.ts";
 export type { CheckPlace, Clearance, Facts, Health, Leg, Panel, Reach } from "./facts.ts";
@@ -36,6 +37,20 @@ export {
   problemCode,
   readProblemCode,
 } from "./problem-code.ts";
+export {
+  areAlike,
+  firedSlips,
+  MOST_PROBLEMS,
+  modesOf,
+  openProblem,
+  type ProblemOpened,
+  type ProblemSet,
+  skillsOf,
+} from "./problem-set.ts";
+export { type ProblemSetLinkRead, problemSetFromLink, problemSetToLink } from "./problem-set-link.ts";
+export { type ProblemSetRead, type ProblemSetReadOptions, readProblemSet } from "./problem-set-read.ts";
+export { problemSetJsonSchema } from "./problem-set-shape.ts";
+export { type ProblemSetWriteOptions, writeProblemSet } from "./problem-set-write.ts";
 export {
   isSkillId,
   SKILL_BANDS,

@@ -50,6 +50,11 @@ export const FAULT_CODES = [
   "repeated-name",
   "unknown-cover",
   "unknown-receiver",
+  // Problem sets.
+  "bad-code",
+  "other-stations",
+  "repeated-code",
+  "unfit-stations",
 ] as const;
 
 export type FaultCode = (typeof FAULT_CODES)[number];

@@ -1,16 +1,17 @@
-/** Scene file, station file or land file? Each says so by its first key; opened as another kind, it is named for what it is. */
+/** Scene file, station file, land file or problem set? Each says so by its first key; opened as another kind, it is named for what it is. */
 
 import { isMap, isScalar, isSeq, type Node } from "yaml";
 import { addFault, cited, type Reading } from "./reading.ts";
 import { type FileRecord, openRecord, scalarText } from "./record.ts";
 import type { RecordShape } from "./shape.ts";
 
-export type FileKind = "scene" | "stations" | "land";
+export type FileKind = "scene" | "stations" | "land" | "problems";
 
 const WORDS: Readonly<Record<FileKind, string>> = {
   scene: "a scene file",
   stations: "a station file",
   land: "a land file",
+  problems: "a problem set",
 };
 /** The one version of each there is. */
 const VERSION = "1";
@@ -50,6 +51,7 @@ export function openFile(
 function kindOf(root: Node): FileKind | null {
   if (!isMap(root)) return null;
   if (root.has("scene")) return "scene";
+  if (root.has("problems")) return "problems";
   // A scene whose first key was left out has a path or a list here, a station file a number.
   if (/^\d+$/.test(scalarText(root.get("stations", true)) ?? "")) return "stations";
   if (/^\d+$/.test(scalarText(root.get("land", true)) ?? "")) return "land";

@@ -12,11 +12,13 @@ import { stationFileShape } from "./station-shape.ts";
 
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
-export const sceneJsonSchema = (): JsonSchema => published(sceneFileShape, "Needlework scene file");
-export const stationsJsonSchema = (): JsonSchema => published(stationFileShape, "Needlework station file");
-export const landJsonSchema = (): JsonSchema => published(landFileShape, "Needlework land file");
+export const sceneJsonSchema = (): JsonSchema => publishedSchema(sceneFileShape, "Needlework scene file");
+export const stationsJsonSchema = (): JsonSchema =>
+  publishedSchema(stationFileShape, "Needlework station file");
+export const landJsonSchema = (): JsonSchema => publishedSchema(landFileShape, "Needlework land file");
 
-function published(shape: z.ZodMiniType, title: string): JsonSchema {
+/** A shape as a JSON Schema under this title. */
+export function publishedSchema(shape: z.ZodMiniType, title: string): JsonSchema {
   const { $schema, ...schema } = z.toJSONSchema(shape, {
     io: "input",
     override: ({ zodSchema, jsonSchema }) => {

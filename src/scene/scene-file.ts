@@ -3,16 +3,13 @@
  * all of them told at once. Pure: other files come through `open`, today's date through `today`.
  */
 
-import { isMap } from "yaml";
-import { decimalYear } from "../earth/index.ts";
-import type { Land } from "../radio/index.ts";
+import { readDate } from "./date-field.ts";
 import type { Fault } from "./fault.ts";
 import { openFile } from "./file-kind.ts";
 import { stationsAround } from "./find-station.ts";
-import { readInlineLand, readLand } from "./land-file.ts";
-import { landPathLeaf } from "./land-shape.ts";
-import { addFault, inReadingOrder, type Reading } from "./reading.ts";
-import { type FileRecord, type RecordField, readField, readScalar } from "./record.ts";
+import { readLandField } from "./land-field.ts";
+import { inReadingOrder, type Reading } from "./reading.ts";
+import { type FileRecord, readField } from "./record.ts";
 import type { Scene } from "./scene.ts";
 import { readAircraft } from "./scene-aircraft.ts";
 import { readCovers } from "./scene-covers.ts";
@@ -20,7 +17,7 @@ import { readReceivers } from "./scene-receivers.ts";
 import { SCENE, sceneLeaves } from "./scene-shape.ts";
 import { readSignal } from "./scene-signal.ts";
 import { readWind } from "./scene-wind.ts";
-import { type Open, openNamed, type SourceFile, sourceFile } from "./sources.ts";
+import { type Open, type SourceFile, sourceFile } from "./sources.ts";
 import { type Gathered, gather, gathering } from "./station-files.ts";
 import { parseYamlFile } from "./yaml-file.ts";
 
@@ -44,7 +41,7 @@ export function readScene(text: string, { path, open, today }: SceneReadOptions)
   const { reading, root } = parseYamlFile(text, path);
   const record = root && openFile(reading, root, "scene", SCENE);
   if (!record) return { ok: false, faults: inReadingOrder(reading.faults, [path]) };
-  const date = readDate(reading, record, today);
+  const date = readDate(reading, record, { leaf: sceneLeaves.date, what: "the scene", today });
   const stations = gathering(open, date ?? SOME_DAY);
   stations.sources.push(sourceFile("scene", path, path));
   const scene = sceneOf(reading, record, date, stations);
@@ -68,7 +65,7 @@ function sceneOf(
   const chain = [reading.file];
   if (stationsField) gather(stations, reading, stationsField, { chain, stationsToo: true });
   else stations.incomplete = true;
-  const land = readSceneLand(reading, record, stations);
+  const land = readLandField(reading, record, stations);
   const aircraftField = record.fields.get("aircraft");
   const aircraft = aircraftField ? readAircraft(reading, aircraftField, stations) : null;
   const position = aircraft?.position ?? null;
@@ -100,53 +97,4 @@ function sceneOf(
     covers,
     ask,
   };
-}
-
-function readDate(reading: Reading, record: FileRecord, today: string | undefined): string | null {
-  const written = readField(reading, record, "date", sceneLeaves.date);
-  if (written && isCalendarDay(written.value)) return written.value;
-  if (written)
-    addFault(
-      reading,
-      "bad-date",
-      written.offset,
-      `date ${written.text} is not in the calendar; write a day that exists, such as 2026-06-01`,
-    );
-  else if (!record.fields.has("date")) {
-    if (today !== undefined) return today;
-    addFault(
-      reading,
-      "missing-key",
-      record.offset,
-      "the scene has no date; variation depends on it, so write one such as date: 2026-06-01",
-    );
-  }
-  return null;
-}
-
-function isCalendarDay(date: string): boolean {
-  try {
-    decimalYear(date);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function readSceneLand(reading: Reading, record: FileRecord, stations: Gathered): Land | null {
-  const field = record.fields.get("land");
-  if (!field) return null;
-  if (isMap(field.node)) return readInlineLand(reading, field);
-  return readNamedLand(reading, field, stations);
-}
-
-function readNamedLand(reading: Reading, field: RecordField, stations: Gathered): Land | null {
-  const written = readScalar(reading, field, landPathLeaf, "land");
-  const opened = written && openNamed(reading, written, "land", stations.open);
-  if (!written || !opened) return null;
-  stations.sources.push(sourceFile("land", opened.path, written.text));
-  const read = readLand(opened.text, { path: opened.path });
-  if (read.ok) return read.land;
-  stations.faults.push(...read.faults);
-  return null;
 }

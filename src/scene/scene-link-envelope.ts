@@ -1,6 +1,7 @@
 /**
- * The outside of a scene's link: `s1.`, the scene as base64url (RFC 4648, section 5), a point and seven letters that check it. Only
- * characters that no address, mail or chat program changes. What is wrong with one is said in a sentence, and never read further.
+ * The outside of a link: a letter for its kind and the version (`s1.` for a scene), what it holds as base64url (RFC 4648, section 5), a point
+ * and seven letters that check it. Only characters that no address, mail or chat program changes. What is wrong with one is said in a
+ * sentence, and never read further.
  */
 
 import { cited } from "./reading.ts";
@@ -11,31 +12,40 @@ export const LONGEST_LINK = 65_536;
 
 const CHECK_LETTERS = 7;
 
+export type LinkKind = "scene" | "problem set";
+
+const LETTERS: Readonly<Record<LinkKind, string>> = { scene: "s", "problem set": "p" };
+
 export type LinkOpened =
   | { readonly ok: true; readonly json: string }
   /** Lower-case start, no full stop. */
   | { readonly ok: false; readonly fault: string };
 
-/** The link's text, beginning with `s1.`, for any JSON. */
-export function sealLink(json: string): string {
+/** The link's text, beginning with `s1.` or the letter of another kind, for any JSON. */
+export function sealLink(json: string, kind: LinkKind = "scene"): string {
   const body = base64url(new TextEncoder().encode(json));
-  return `s${LINK_VERSION}.${body}.${checkLetters(body)}`;
+  return `${LETTERS[kind]}${LINK_VERSION}.${body}.${checkLetters(body)}`;
 }
 
 /** What a text would have to begin with (after the `#` of an address) to be meant as a scene's link, of whichever version. */
-export const isSceneLink = (text: string): boolean => /^\s*([^\s#]*#)?s\d+\./.test(text);
+export const isSceneLink = (text: string): boolean => isLink(text, "scene");
+
+/** The same of any kind of link. */
+export const isLink = (text: string, kind: LinkKind): boolean =>
+  new RegExp(`^\\s*([^\\s#]*#)?${LETTERS[kind]}\\d+\\.`).test(text);
 
 /** The JSON inside a link, given alone, as `#s1.…` or as a whole address. Spaces and line breaks that a mail put in are taken out. */
-export function openLink(text: string): LinkOpened {
+export function openLink(text: string, kind: LinkKind = "scene"): LinkOpened {
+  const letter = LETTERS[kind];
   const no = (fault: string): LinkOpened => ({ ok: false, fault });
   if (text.length > LONGEST_LINK)
     return no(
-      `the link is ${text.length} characters long; a scene's link has at most ${LONGEST_LINK}, so this is something else`,
+      `the link is ${text.length} characters long; a ${kind}'s link has at most ${LONGEST_LINK}, so this is something else`,
     );
   const link = withoutWrapping(text);
-  const version = /^s(\d+)\./.exec(link)?.[1];
+  const version = new RegExp(`^${letter}(\\d+)\\.`).exec(link)?.[1];
   if (version === undefined)
-    return no(`${cited(text)} is no scene's link; one has #s${LINK_VERSION}. and letters after it`);
+    return no(`${cited(text)} is no ${kind}'s link; one has #${letter}${LINK_VERSION}. and letters after it`);
   if (version !== String(LINK_VERSION))
     return no(
       `the link is written in version ${version}, and this bench reads version ${LINK_VERSION}; open it with the bench it came from`,
@@ -43,7 +53,7 @@ export function openLink(text: string): LinkOpened {
   const [, body = "", check = ""] = link.split(".");
   if (check.length < CHECK_LETTERS)
     return no("the link was cut short on its way here; copy the whole of it again");
-  if (link !== `s${version}.${body}.${check}` || check !== checkLetters(body))
+  if (link !== `${letter}${version}.${body}.${check}` || check !== checkLetters(body))
     return no("the link was changed on its way here; copy it again from where it was made");
   const json = textOf(body);
   return json === null ? no("the link holds no text that can be read; make it again") : { ok: true, json };

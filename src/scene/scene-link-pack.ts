@@ -48,22 +48,27 @@ export const PLACES = [
 export const THE_WORLDS = 1;
 export const NOTHING = 0;
 
-export function packScene(scene: Scene, world: LinkWorld, view: LinkView | null): Packed {
-  const { aircraft, wind } = scene;
-  const stations = packStations(scene.stations, world);
-  const land =
-    scene.land === null ? NOTHING : isWorldsLand(scene.land, world) ? THE_WORLDS : packLand(scene.land);
+/** Stations and land for a link, by reference to the world where they are its own. */
+export function packGround(
+  { stations: all, land: under }: { readonly stations: readonly Station[]; readonly land: Land | null },
+  world: LinkWorld,
+): Readonly<Record<"world" | "stations" | "land", Packed>> {
+  const stations = packStations(all, world);
+  const land = under === null ? NOTHING : isWorldsLand(under, world) ? THE_WORLDS : packLand(under);
   const drawsOnWorld =
     land === THE_WORLDS ||
     stations === THE_WORLDS ||
     (Array.isArray(stations) && stations.some((station) => typeof station === "string"));
+  return { world: drawsOnWorld ? packWorld(world) : NOTHING, stations, land };
+}
+
+export function packScene(scene: Scene, world: LinkWorld, view: LinkView | null): Packed {
+  const { aircraft, wind } = scene;
   const places: Readonly<Record<(typeof PLACES)[number], Packed>> = {
-    world: drawsOnWorld ? packWorld(world) : NOTHING,
+    ...packGround(scene, world),
     title: scene.title,
     about: scene.about,
     date: scene.date,
-    stations,
-    land,
     aircraft: [...packPlace(aircraft.position), aircraft.heading, aircraft.altitudeFt, aircraft.tasKt],
     wind: [wind.from, wind.speedKt],
     receivers: scene.receivers.map(packReceiver),

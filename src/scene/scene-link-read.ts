@@ -4,12 +4,12 @@
  */
 
 import type { Fault } from "./fault.ts";
-import { cited } from "./reading.ts";
 import type { Scene } from "./scene.ts";
 import { readScene } from "./scene-file.ts";
 import type { SceneLinkOptions } from "./scene-link.ts";
 import { openLink } from "./scene-link-envelope.ts";
-import { type LinkView, type LinkWorld, NOTHING, packWorld, THE_WORLDS } from "./scene-link-pack.ts";
+import { drawnOn, worldFaults, worldNotes } from "./scene-link-ground.ts";
+import { type LinkView, NOTHING, THE_WORLDS } from "./scene-link-pack.ts";
 import { firstRecords, linkStations, readLinkStations } from "./scene-link-stations.ts";
 import { type LinkParts, partsOf, sceneFileText } from "./scene-link-unpack.ts";
 import { openNothing } from "./sources.ts";
@@ -32,8 +32,8 @@ export function sceneFromLink(text: string, { world }: Pick<SceneLinkOptions, "w
   const parts = partsOf(opened.json);
   if (parts === null) return { ok: false, faults: ["the link holds no scene; make it again"] };
   const named = linkStations(parts, world);
-  const drawn = { ...parts, drawsOnWorld: named.stations.some(({ known }) => known !== null) };
-  const before = [...worldFaults(drawn, world), ...named.faults, ...viewFaults(parts)];
+  const drawn = drawnOn(parts, named.stations);
+  const before = [...worldFaults(drawn, world, "scene"), ...named.faults, ...viewFaults(parts)];
   if (before.length > 0) return { ok: false, faults: before };
   const read = readScene(sceneFileText(parts, firstRecords(named.stations)), {
     path: "link",
@@ -54,31 +54,6 @@ export function sceneFromLink(text: string, { world }: Pick<SceneLinkOptions, "w
 const sentencesOf = (faults: readonly Fault[]): readonly string[] => [
   ...new Set(faults.map(({ message }) => message.replace(/^the file\b/, "the link"))),
 ];
-
-type Drawn = LinkParts & { readonly drawsOnWorld: boolean };
-
-const usesWorld = ({ drawsOnWorld, land }: Drawn): boolean => drawsOnWorld || land === THE_WORLDS;
-
-function worldFaults(drawn: Drawn, world: LinkWorld): readonly string[] {
-  const name: unknown = Array.isArray(drawn.world) ? drawn.world[0] : undefined;
-  if (!usesWorld(drawn) || name === world.name) return [];
-  if (typeof name !== "string")
-    return ["the link does not say whose stations and land it draws on; make it again"];
-  return [`the link draws on ${cited(name)}, which this bench does not have; ask for the scene's file`];
-}
-
-/** The world may have been drawn anew since the link was made. The scene still opens, and says so. */
-function worldNotes(drawn: Drawn, world: LinkWorld): readonly string[] {
-  if (!usesWorld(drawn) || !Array.isArray(drawn.world)) return [];
-  const [, stations, land] = drawn.world;
-  const [, presentStations, presentLand] = packWorld(world);
-  const since = (what: string) =>
-    `${what} of ${world.name} changed since this link was made, so it may not show what its author saw`;
-  return [
-    ...(drawn.drawsOnWorld && stations !== presentStations ? [since("stations")] : []),
-    ...(drawn.land === THE_WORLDS && land !== presentLand ? [since("the land")] : []),
-  ];
-}
 
 const WIDEST_VIEW_NM = 10_000;
 

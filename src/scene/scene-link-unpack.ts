@@ -4,6 +4,7 @@
  */
 
 import type { Station } from "../radio/index.ts";
+import { LAND_VERSION } from "./land-shape.ts";
 import { NOTHING, PLACES } from "./scene-link-pack.ts";
 import { SCENE_VERSION } from "./scene-shape.ts";
 import { STATIONS_VERSION } from "./station-shape.ts";
@@ -46,6 +47,10 @@ export function sceneFileText(parts: LinkParts, stations: readonly unknown[]): s
 /** A station file of some of a link's stations. */
 export const stationFileText = (stations: readonly unknown[]): string =>
   flowText({ stations: STATIONS_VERSION, list: stations });
+
+/** A land file of a link's land. */
+export const landFileText = (packed: unknown): string =>
+  flowText({ land: LAND_VERSION, ...(Array.isArray(packed) ? landRecord(packed) : {}) });
 
 /** One station as a scene file has it; what is no list stays what it is, for the reader to refuse. */
 export function stationRecord(packed: unknown): unknown {

@@ -105,6 +105,28 @@ const receiverShape = noted(z.strictObject(receiverLeaves), "", {
   description: "A navigation receiver and its instrument.",
 });
 
+/** A calendar day. */
+export const dateLeafFor = (description: string) =>
+  textLeaf({
+    max: 20,
+    pattern: /^\d{4}-\d{2}-\d{2}$/,
+    right: "a date is year-month-day, such as 2026-06-01",
+    description,
+    examples: ["2026-06-01"],
+  });
+
+/** Stations as every file of ours names them. */
+export const stationsShapeFor = (description: string) =>
+  noted(
+    z.union([pathLeaf, z.array(z.union([pathLeaf, stationShape]))]),
+    "write stations: and a path such as ostrelle.stations.yaml, or a list of stations",
+    { description },
+  );
+
+/** A land as every file of ours names it. */
+export const landShapeFor = (description: string) =>
+  noted(z.union([landPathLeaf, landShape]), "write land: and the path of a land file", { description });
+
 export const sceneLeaves = {
   scene: noted(z.literal(SCENE_VERSION), `a scene file begins with scene: ${SCENE_VERSION}`, {
     description: "The version of the scene file, which says too that it is one.",
@@ -125,28 +147,11 @@ export const sceneLeaves = {
       description: "What the scene shows, for the person who opens it.",
     }),
   ),
-  date: z.optional(
-    textLeaf({
-      max: 20,
-      pattern: /^\d{4}-\d{2}-\d{2}$/,
-      right: "a date is year-month-day, such as 2026-06-01",
-      description: "The day of the scene; magnetic variation depends on it. Today when absent.",
-      examples: ["2026-06-01"],
-    }),
+  date: z.optional(dateLeafFor("The day of the scene; magnetic variation depends on it. Today when absent.")),
+  stations: stationsShapeFor(
+    "A station file or worldwide table (.csv) by its path from this file, a list of them, or the stations themselves, mixed as needed.",
   ),
-  stations: noted(
-    z.union([pathLeaf, z.array(z.union([pathLeaf, stationShape]))]),
-    "write stations: and a path such as ostrelle.stations.yaml, or a list of stations",
-    {
-      description:
-        "A station file or worldwide table (.csv) by its path from this file, a list of them, or the stations themselves, mixed as needed.",
-    },
-  ),
-  land: z.optional(
-    noted(z.union([landPathLeaf, landShape]), "write land: and the path of a land file", {
-      description: "A land file by its path from this file, or the land itself.",
-    }),
-  ),
+  land: z.optional(landShapeFor("A land file by its path from this file, or the land itself.")),
   aircraft: aircraftShape,
   wind: z.optional(
     textLeaf({

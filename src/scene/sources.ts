@@ -21,7 +21,7 @@ export const openNothing: Open = () => ({ failure: "no other file can be opened 
 
 /** A file that took part, and how it was named. */
 export interface SourceFile {
-  readonly kind: "scene" | "stations" | "table" | "land";
+  readonly kind: "scene" | "problems" | "stations" | "table" | "land";
   readonly path: string;
   /** As the including file wrote it; the path itself for the first file. */
   readonly written: string;
