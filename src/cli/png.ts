@@ -1,11 +1,12 @@
 /** A picture as pixels, in our own fonts only, so that it is the same on every machine. */
 
 import { Resvg } from "@resvg/resvg-js";
+import { heldOnSheet } from "./held-on-sheet.ts";
 import { MONO_FAMILY, pictureFonts, WORDS_FAMILY } from "./picture-fonts.ts";
 
 /** The PNG of an SVG, drawn to a width in pixels; the height follows from the SVG's own shape. */
 export function pngFromSvg(svg: string, widthPx: number): Uint8Array {
-  const picture = new Resvg(svg, {
+  const picture = new Resvg(heldOnSheet(svg), {
     font: {
       loadSystemFonts: false,
       fontFiles: pictureFonts(),

@@ -4,12 +4,14 @@ import type { VNode } from "preact";
 import type { Reflector } from "../../panel/index.ts";
 import { isCovered, type Situation } from "../../scene/index.ts";
 import { px } from "../plain/px.ts";
-import { type ChartFrame, drawable } from "./frame.ts";
+import { type ChartFrame, drawable, onSheet } from "./frame.ts";
 import { nameStyle } from "./names-layout.ts";
 import { Words } from "./words.tsx";
 
 /** Half the length of the wall, px at type scale 1. */
 const HALF_PX = 7;
+/** Half the width of the name over it, with some to spare: beyond that from the sheet's edge nothing of it would be seen. */
+const SIGN_REACH_PX = 40;
 
 /**
  * The reflectors that may be seen: none while the signal is covered, or anything of a receiver that tells its station, for each stands near
@@ -28,7 +30,11 @@ export function ReflectorSigns(props: {
   readonly situation: Situation;
 }): VNode | null {
   const { frame, situation } = props;
-  const seen = reflectorsSeen(situation).filter(({ position }) => drawable(frame, position));
+  const reachPx = SIGN_REACH_PX * frame.typeScale;
+  const seen = reflectorsSeen(situation).filter(
+    ({ position }) =>
+      drawable(frame, position) && onSheet(frame, frame.projection.toPaper(position), reachPx),
+  );
   if (seen.length === 0) return null;
   return (
     <g>
