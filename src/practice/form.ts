@@ -50,6 +50,8 @@ export interface Case {
   readonly tolerance: Tolerance;
   /** The form's whole vocabulary, in the order shown, where answers are words. */
   readonly words?: readonly string[];
+  /** Further wrong answers on offer, that no idea leads to, where ideas alone would leave too few to choose from. */
+  readonly also?: readonly Answer[];
   /** Where the answer is an order: the things to be ordered, as shown. */
   readonly items?: readonly { readonly letter: string; readonly text: string }[];
   /** Where the answer is a row. */

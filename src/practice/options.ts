@@ -7,6 +7,8 @@ import { type SlipId, slipOf } from "./slips.ts";
 
 /** Wrong options at most, where the form has no vocabulary of its own. */
 const MOST_WRONG = 4;
+/** Fewer than this are made up to it from what the form offers besides. */
+const LEAST_WRONG = 3;
 
 export interface Option {
   readonly answer: Answer;
@@ -22,8 +24,8 @@ export interface Options {
 }
 
 /**
- * Truth and the wrong answers with the greatest weight of ideas behind them, each at least two tolerances from every other; or the form's
- * whole vocabulary. `weight`: how likely each idea is, by default before anything is known of the learner.
+ * Truth and the wrong answers with the greatest weight of ideas behind them, each at least two tolerances from every other, made up from
+ * what the form offers besides; or the form's whole vocabulary. `weight`: how likely each idea is, by default before anything is known of the learner.
  */
 export function optionsOf(
   problem: Problem,
@@ -60,6 +62,10 @@ export function optionsOf(
     const stands = kept.every((option) => apart(answer, option.answer, tolerance) >= 2);
     if (stands && kept.length <= MOST_WRONG) kept.push({ answer, slips });
     else notOffered.push(...slips);
+  }
+  for (const answer of problem.case.also ?? []) {
+    const stands = kept.every((option) => apart(answer, option.answer, tolerance) >= 2);
+    if (stands && kept.length <= LEAST_WRONG) kept.push({ answer, slips: [] });
   }
   return { options: kept, notOffered };
 }

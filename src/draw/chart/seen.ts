@@ -45,7 +45,7 @@ export function seenOfReceiver(situation: Situation, receiver: string): SeenOfRe
   // The tail of a magnetic indicator's pointer is the radial itself.
   const face = situation.scene.receivers.find(({ name }) => name === receiver)?.face;
   const pointer = face === "rmi" && hidden("needle");
-  const course = station && !hidden("course");
+  const course = station && !hidden("course") && !isPlaceSought(covers);
   return {
     station,
     radial: station && aircraft && !pointer,
@@ -57,11 +57,17 @@ export function seenOfReceiver(situation: Situation, receiver: string): SeenOfRe
   };
 }
 
+/** Where aircraft and argument are covered, the place is to be found from the panel: the line that leads to it is the learner's to draw. */
+const isPlaceSought = (covers: readonly string[]): boolean =>
+  isCovered(covers, null, "aircraft") && isCovered(covers, null, "reasons");
+
 /** What strips on the sheet say is covered, of what this chart would otherwise show. */
 export function coveredOnChart(situation: Situation, receiver?: string): string[] {
   const chosen = receiver ?? situation.scene.receivers[0]?.name;
   const seen = seenOnChart(situation);
   const covered = seen.aircraft ? (seen.heading ? [] : ["heading"]) : ["aircraft"];
-  if (chosen !== undefined && !seenOfReceiver(situation, chosen).course) covered.push(`${chosen} course`);
+  const sought = isPlaceSought(situation.scene.covers);
+  if (chosen !== undefined && !sought && !seenOfReceiver(situation, chosen).course)
+    covered.push(`${chosen} course`);
   return covered;
 }

@@ -56,6 +56,9 @@ export function planStations(frame: ChartFrame, situation: Situation): StationOn
     .filter(({ at }) => onSheet(frame, at, ringPx))
     .sort((a, b) => rank(a.tunedBy) - rank(b.tunedBy) || distancePx(a.at, middle) - distancePx(b.at, middle));
   const crowded = near.length > CROWD;
+  // With panel and argument covered the radial is to be measured on the true grid: a rose would tell it.
+  const { covers } = situation.scene;
+  const roseless = covers.includes("panel") && covers.includes("reasons");
   const apartPx = 2.6 * SYMBOL_RADIUS_PX * frame.typeScale;
   const planned: StationOnSheet[] = [];
   for (const each of near) {
@@ -68,7 +71,7 @@ export function planStations(frame: ChartFrame, situation: Situation): StationOn
     const isTuned = each.tunedBy.length > 0;
     planned.push({
       ...each,
-      roseRadiusPx: roomForRose(frame, each, near, planned, crowded),
+      roseRadiusPx: roseless ? null : roomForRose(frame, each, near, planned, crowded),
       northDeg: frame.projection.trueNorthAngle(each.station.position) + each.station.declinationDeg,
       symbolScale: frame.typeScale * (crowded && !isTuned ? CROWD_SCALE : 1),
     });

@@ -19,6 +19,8 @@ export function CourseReadout({ reading, x, y, widthPx, scale, theme, covers = [
   const [numberPx, wordPx] = [16 * scale, 12 * scale];
   const baseline = y + 16 * scale;
   if (face === "rmi") {
+    // What head and tail mean is part of the argument.
+    if (covers.includes("reasons")) return null;
     const legend = POINTER_LEGENDS.find((words) => textWidthPx(words, wordPx, "words") <= widthPx) ?? "";
     return (
       <TextLine

@@ -1,0 +1,67 @@
+/** The chart is covered; the panel and the distance are shown: how many miles off the course line are you? */
+
+import { stationDeg, threeDigits } from "../../earth/index.ts";
+import type { Form } from "../form.ts";
+import { handOf, panelShown } from "../functions.ts";
+import { drawSpot, isReceived, sceneAt, stand } from "../stand.ts";
+import { toCourseLineNm } from "./geometry.ts";
+import { ghostOnRadial } from "./ghosts.ts";
+import { dotsPhrase } from "./phrases.ts";
+
+/** The one-in-sixty rule counts a radian as sixty degrees, in place of 57.3: so much of the distance itself does it give. */
+const RULE_OF_DISTANCE = 180 / Math.PI / 60;
+
+export const offByMiles = {
+  id: "off-by-miles",
+  title: "How many miles off?",
+  skills: ["degrees-to-miles", "dots-to-degrees"],
+  modes: ["choose", "tell"],
+  answers: "quantity",
+  leastSlipAnswers: 2,
+  minutes: 0.8,
+  draw(chance, world) {
+    const spot = drawSpot(chance, world.beacons, { distanceNm: [9, 44] });
+    if (spot === null) return null;
+    const needleDeg = chance.pick([3, 4, 5, 6, 7, 8]) * chance.pick([-1, 1]);
+    const to = chance.odds(0.5);
+    const courseDeg = to ? spot.radialDeg + 180 - needleDeg : spot.radialDeg + needleDeg;
+    const at = stand(world, { ...spot, courseDeg, headingDeg: chance.integer(1, 360) });
+    const { facts, station } = at;
+    const panel = panelShown(facts);
+    return {
+      scene: sceneAt(world, at, {
+        title: "How many miles off?",
+        ask: `You are ${spot.distanceNm} NM from ${station.name}. How many miles are you off the line of course ${threeDigits(facts.course)}?`,
+        covers: ["chart", "reasons", "signal"],
+      }),
+      views: ["panel"],
+      given: [{ label: `Distance from ${station.ident}`, value: `${spot.distanceNm} NM` }],
+      tolerance: { value: 0.2, share: 0.1 },
+      answer: (functions) => ({
+        kind: "quantity",
+        value: functions.offNm(facts.distanceNm, functions.readNeedleDeg(panel)),
+        unit: "NM",
+      }),
+      check: ({ receivers: [reading], scene }) => {
+        if (!isReceived(reading, station)) return null;
+        const offNm = toCourseLineNm(reading, scene.aircraft.position);
+        return offNm === null ? null : { kind: "quantity", value: offNm * RULE_OF_DISTANCE, unit: "NM" };
+      },
+      steps: () => [
+        `The needle stands ${dotsPhrase(needleDeg)}: two degrees to a dot.`,
+        `One degree is one mile at 60 NM, so ${Math.abs(needleDeg)} degrees at ${spot.distanceNm} NM are ${spot.distanceNm} × ${Math.abs(needleDeg)} / 60 = ${((spot.distanceNm * Math.abs(needleDeg)) / 60).toFixed(1)} NM.`,
+      ],
+      ghost: (answer) => {
+        if (answer.kind !== "quantity") return null;
+        const sine = Math.min(1, answer.value / facts.distanceNm);
+        const offDeg = (Math.asin(sine) * 180) / Math.PI;
+        const side = handOf(needleDeg) === "right" ? 1 : -1;
+        const radial = to ? facts.course + 180 + side * offDeg : facts.course - side * offDeg;
+        return {
+          ...ghostOnRadial(world, at, stationDeg(radial)),
+          says: `By this answer you would be here, ${answer.value.toFixed(1)} NM off the line.`,
+        };
+      },
+    };
+  },
+} as const satisfies Form;
