@@ -33,6 +33,7 @@ export { addFault, cited, inReadingOrder, type Reading } from "./reading.ts";
 export { type FileRecord, offsetOf, type RecordField, readField, readScalar } from "./record.ts";
 export { resolver, resolveScene } from "./resolve.ts";
 export { beatsWith } from "./rough-signal.ts";
+export { sameSignal } from "./same-signal.ts";
 export type { Aircraft, Scene } from "./scene.ts";
 export { editScene, type SceneEdited } from "./scene-edit.ts";
 export { editsBetween, type SceneEdit } from "./scene-edits.ts";
@@ -47,6 +48,14 @@ export { dateLeafFor, landShapeFor, stationsShapeFor } from "./scene-shape.ts";
 export { editStations, type StationsChange, type StationsEdited } from "./scene-stations-edit.ts";
 export { type SceneWriteOptions, writeScene } from "./scene-write.ts";
 export { noted, type RecordShape, textLeaf } from "./shape.ts";
+export {
+  MOST_REFLECTORS,
+  NOISE_DB,
+  type NumberLimits,
+  PROPELLER_BLADES,
+  PROPELLER_SPEED_RPM,
+  REFLECTOR_AMPLITUDE,
+} from "./signal-limits.ts";
 export type { Situation } from "./situation.ts";
 export { type Open, type Opened, openNothing, type SourceFile, sourceFile } from "./sources.ts";
 export { readStations, type StationsRead, type StationsReadOptions } from "./station-file.ts";

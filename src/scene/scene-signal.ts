@@ -18,8 +18,8 @@ import {
 } from "./record.ts";
 import { NO_NOISE } from "./same-signal.ts";
 import { readScenePlace } from "./scene-place.ts";
+import { MOST_REFLECTORS } from "./signal-limits.ts";
 import {
-  MOST_REFLECTORS,
   noiseLeaf,
   PROPELLER,
   propellerLeaves,

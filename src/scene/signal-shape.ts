@@ -5,22 +5,23 @@ import { SIGNAL_KINDS, TYPICAL_NOISE_DB } from "../radio/index.ts";
 import { positionShape } from "./position-shape.ts";
 import { NO_NOISE } from "./same-signal.ts";
 import { choiceLeaf, noted, numberLeaf, type RecordShape, textLeaf } from "./shape.ts";
-
-export const MOST_REFLECTORS = 8;
+import {
+  MOST_REFLECTORS,
+  NOISE_DB,
+  PROPELLER_BLADES,
+  PROPELLER_SPEED_RPM,
+  REFLECTOR_AMPLITUDE,
+} from "./signal-limits.ts";
 
 export const propellerLeaves = {
   speed: numberLeaf({
-    min: 300,
-    max: 3000,
-    right: "a propeller's speed is 300 to 3000 turns a minute, such as 1810",
+    ...PROPELLER_SPEED_RPM,
     description: "Turns a minute.",
     examples: [1810],
   }),
   blades: numberLeaf({
-    min: 2,
-    max: 6,
+    ...PROPELLER_BLADES,
     whole: true,
-    right: "a propeller has 2 to 6 blades, such as 2",
     description: "How many blades.",
     examples: [2],
   }),
@@ -44,18 +45,14 @@ export const reflectorLeaves = {
     examples: ["TXJ 300/2"],
   }),
   amplitude: numberLeaf({
-    min: 0,
-    max: 0.9,
-    right: "an amplitude is 0 to 0.9 of the direct signal, such as 0.1",
+    ...REFLECTOR_AMPLITUDE,
     description: "Strength of what arrives by way of it beside what arrives directly, 0 to 0.9.",
     examples: [0.1],
   }),
 };
 
 export const noiseLeaf = numberLeaf({
-  min: 0,
-  max: 80,
-  right: "noise is 0 to 80 dB over thermal noise, such as 25, or none",
+  ...NOISE_DB,
   description: "",
   examples: [TYPICAL_NOISE_DB],
 });
@@ -73,14 +70,10 @@ export const signalLeaves = {
     }),
   ),
   noise: z.optional(
-    noted(
-      z.union([noiseLeaf, z.literal(NO_NOISE)]),
-      "noise is 0 to 80 dB over thermal noise, such as 25, or none",
-      {
-        description: `Noise at the receiver, dB over thermal noise, 0 to 80; or none. ${TYPICAL_NOISE_DB} when absent.`,
-        examples: [TYPICAL_NOISE_DB, NO_NOISE],
-      },
-    ),
+    noted(z.union([noiseLeaf, z.literal(NO_NOISE)]), NOISE_DB.right, {
+      description: `Noise at the receiver, dB over thermal noise, 0 to 80; or none. ${TYPICAL_NOISE_DB} when absent.`,
+      examples: [TYPICAL_NOISE_DB, NO_NOISE],
+    }),
   ),
   reflectors: z.optional(
     noted(z.array(reflectorShape).check(z.maxLength(MOST_REFLECTORS)), "", {

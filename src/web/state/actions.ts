@@ -15,6 +15,7 @@ import type { ReceiverSettings } from "../../panel/index.ts";
 import type { Aircraft, Scene } from "../../scene/index.ts";
 import { actOnCovers, type CoverAction } from "../covers/cover-actions.ts";
 import { actOnReceivers, type ReceiverAction } from "./receiver-actions.ts";
+import { actOnSignal, type SignalAction } from "./signal-actions.ts";
 import { actOnStations, type StationAction } from "./station-actions.ts";
 
 export type SceneAction =
@@ -31,6 +32,7 @@ export type SceneAction =
   | ({ readonly kind: "replay" } & Pick<Scene, "aircraft" | "wind" | "receivers">)
   | ReceiverAction
   | CoverAction
+  | SignalAction
   | StationAction;
 
 /** The altitudes the bench offers, feet above mean sea level; a scene file may hold others. */
@@ -72,6 +74,14 @@ export function act(scene: Scene, action: SceneAction): Scene {
     case "add-receiver":
     case "remove-receiver":
       return actOnReceivers(scene, action);
+    case "set-signal":
+    case "set-signal-kind":
+    case "set-noise":
+    case "set-propeller":
+    case "add-reflector":
+    case "change-reflector":
+    case "remove-reflector":
+      return actOnSignal(scene, action);
     default:
       return actOnStations(scene, action);
   }
