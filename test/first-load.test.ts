@@ -3,7 +3,7 @@
 import { fileURLToPath } from "node:url";
 import { brotliCompressSync } from "node:zlib";
 import { build, type Rolldown } from "vite";
-import { beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it, vi } from "vitest";
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
 const MOST_BYTES = 150_000;
@@ -12,12 +12,14 @@ let chunks: ReadonlyMap<string, Rolldown.OutputChunk>;
 let html: string;
 
 beforeAll(async () => {
+  // As the page is built that is served: with the tests' own setting each element would carry its file and line.
+  vi.stubEnv("NODE_ENV", "production");
   const built = await build({
     configFile: `${ROOT}vite.web.config.ts`,
     root: `${ROOT}src/web`,
     logLevel: "error",
     build: { write: false },
-  });
+  }).finally(() => vi.unstubAllEnvs());
   if (!("output" in built)) throw new Error("the page was not built at once");
   chunks = new Map(
     built.output.flatMap((part) => (part.type === "chunk" ? [[part.fileName, part] as const] : [])),
@@ -64,6 +66,7 @@ describe("the first load", () => {
         "web/home/home.tsx",
         "web/frame/help-sheet.tsx",
         "web/out/share-menu.tsx",
+        "web/signal/signal-sheet.tsx",
         "draw/signal/spectrum-picture.tsx",
         "draw/signal/lighthouse.tsx",
         "draw/plots/needle-history.tsx",

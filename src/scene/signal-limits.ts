@@ -32,7 +32,7 @@ export const REFLECTOR_AMPLITUDE: NumberLimits = {
 export const NOISE_DB: NumberLimits = {
   min: 0,
   max: 80,
-  right: "noise is 0 to 80 dB over thermal noise, such as 25, or none",
+  right: "noise is 0 to 80 dB over thermal noise, such as 25",
 };
 
 export const MOST_REFLECTORS = 8;

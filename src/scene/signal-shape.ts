@@ -51,8 +51,11 @@ export const reflectorLeaves = {
   }),
 };
 
+const NOISE_RIGHT = `${NOISE_DB.right}, or ${NO_NOISE}`;
+
 export const noiseLeaf = numberLeaf({
   ...NOISE_DB,
+  right: NOISE_RIGHT,
   description: "",
   examples: [TYPICAL_NOISE_DB],
 });
@@ -70,7 +73,7 @@ export const signalLeaves = {
     }),
   ),
   noise: z.optional(
-    noted(z.union([noiseLeaf, z.literal(NO_NOISE)]), NOISE_DB.right, {
+    noted(z.union([noiseLeaf, z.literal(NO_NOISE)]), NOISE_RIGHT, {
       description: `Noise at the receiver, dB over thermal noise, 0 to 80; or none. ${TYPICAL_NOISE_DB} when absent.`,
       examples: [TYPICAL_NOISE_DB, NO_NOISE],
     }),

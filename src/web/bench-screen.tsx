@@ -26,6 +26,7 @@ import { useMotion } from "./motion/use-motion.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { ReasonsView, ReceiverTabs } from "./reasons/reasons-view.tsx";
 import { PictureTabs } from "./signal/picture-tabs.tsx";
+import { SignalButton, useSignalKey } from "./signal/signal-button.tsx";
 import { SignalView } from "./signal/signal-view.tsx";
 import { ChartToolSheets } from "./tools/chart-tool-sheets.tsx";
 import { ToolRow } from "./tools/tool-row.tsx";
@@ -50,6 +51,11 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const asking = askingOf(bench);
   const asks = asking.asked.value !== null;
   useLayoutKeys(layout);
+  useSignalKey(chartTools, layout);
+  // The signal's sheet lies on the chart, or where there is none on its own view.
+  const chartSeen = layout.isSeen("chart");
+  const onSignal = !phone && !chartSeen && chartTools.open.value === "signal";
+  const sheets = <ChartToolSheets {...{ bench, hold, chartSeen }} tools={chartTools} />;
   useMotion({ bench, player, sight: hold });
   const tools = (
     <div class="head-tools">
@@ -117,9 +123,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
                   onMoved={() => firstMinute.tick("drag")}
                 >
                   {children}
-                  {phone || projecting ? null : (
-                    <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
-                  )}
+                  {phone || projecting || onSignal ? null : sheets}
                 </ChartSheet>
                 <FieldKey bench={bench} state={field} theme={theme} />
                 {phone ? <ChartTools hold={hold} /> : null}
@@ -140,14 +144,24 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
             ),
           },
           signal: {
-            aside: <PictureTabs />,
+            aside: (
+              <>
+                <PictureTabs />
+                <SignalButton bench={bench} tools={chartTools} layout={layout} id="tool-signal" />
+              </>
+            ),
             sheet: (
-              <SignalView
-                bench={bench}
-                theme={theme}
-                typeScale={layout.typeScaleOf("signal")}
-                headed={projecting || phone}
-              />
+              <>
+                <SignalView
+                  bench={bench}
+                  theme={theme}
+                  typeScale={layout.typeScaleOf("signal")}
+                  headed={projecting || phone}
+                >
+                  {phone ? <SignalButton bench={bench} tools={chartTools} layout={layout} /> : null}
+                </SignalView>
+                {projecting || !onSignal ? null : sheets}
+              </>
             ),
           },
           reasons: {
@@ -165,8 +179,11 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       {phone && layout.phonePane.value === "tools" ? (
         <section class="phone-pane" aria-label="Tools">
           <ToolRow tools={chartTools} />
-          <FieldTool bench={bench} state={field} />
-          <ChartToolSheets bench={bench} tools={chartTools} hold={hold} />
+          <div class="phone-tools">
+            <FieldTool bench={bench} state={field} />
+            <SignalButton bench={bench} tools={chartTools} layout={layout} id="tool-signal" />
+          </div>
+          {sheets}
           {tools}
         </section>
       ) : null}

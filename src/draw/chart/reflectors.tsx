@@ -14,16 +14,16 @@ const HALF_PX = 7;
 const SIGN_REACH_PX = 40;
 
 /**
- * The reflectors that may be seen: none while the signal is covered, or anything of a receiver that tells its station, for each stands near
- * the station whose signal it throws back.
+ * Whether the reflectors may not be seen: while the signal is covered, or anything of a receiver that tells its station, for each stands
+ * near the station whose signal it throws back.
  */
-export function reflectorsSeen({ scene }: Situation): readonly Reflector[] {
-  const { covers, receivers, signal } = scene;
-  const hidden =
-    isCovered(covers, null, "signal") ||
-    receivers.some(({ name }) => isCovered(covers, name, "frequency") || isCovered(covers, name, "ident"));
-  return hidden || signal === null ? [] : signal.reflectors;
-}
+export const reflectorsCovered = ({ covers, receivers }: Situation["scene"]): boolean =>
+  isCovered(covers, null, "signal") ||
+  receivers.some(({ name }) => isCovered(covers, name, "frequency") || isCovered(covers, name, "ident"));
+
+/** The reflectors that may be seen. */
+export const reflectorsSeen = ({ scene }: Situation): readonly Reflector[] =>
+  scene.signal === null || reflectorsCovered(scene) ? [] : scene.signal.reflectors;
 
 export function ReflectorSigns(props: {
   readonly frame: ChartFrame;

@@ -75,6 +75,11 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
         hand: "their tabs, or all at once with Enlarge",
         keys: "Tab to them, then `Enter`",
       },
+      {
+        what: "Have the signal measured, with noise, reflectors, a propeller",
+        hand: "Measured, above the signal",
+        keys: "`S`",
+      },
       { what: "Enlarge, shrink", hand: "Enlarge, above the sheet", keys: "`E`, or `Escape` to shrink" },
       { what: "Project for the room", hand: "Project", keys: "`P`, and `Escape` to end" },
     ],
@@ -158,7 +163,7 @@ export function HelpSheet({ singleKeys, onClose }: HelpSheetProps): JSX.Element 
               singleKeys.value = event.currentTarget.checked;
             }}
           />
-          Keys pressed alone act at once (E, P, C, T, 1 to 4, Space and the like)
+          Keys pressed alone act at once (E, P, C, S, T, 1 to 4, Space and the like)
         </label>
         <p class="note">{TRAINING_CAUTION}</p>
       </section>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inThousands, readAltitude, readDirection, wholeDirection } from "./read-number.ts";
+import { inThousands, readAltitude, readDirection, readWithin, wholeDirection } from "./read-number.ts";
 
 describe("readDirection", () => {
   it("takes 1 to 3 digits up to 360", () => {
@@ -33,5 +33,20 @@ describe("readAltitude", () => {
 
   it("writes a comma before the hundreds", () => {
     expect([999, 1000, 12_345].map(inThousands)).toEqual(["999", "1,000", "12,345"]);
+  });
+});
+
+describe("readWithin", () => {
+  const limits = { min: 0, max: 0.9, right: "it is 0 to 0.9, such as 0.1" };
+  it("takes a number in its limits, ends included, with a point or a comma", () => {
+    expect(["0", ".9", "0,25", " 0.5 ", "0."].map((text) => readWithin(text, limits))).toEqual([
+      0, 0.9, 0.25, 0.5, 0,
+    ]);
+  });
+
+  it("says in a sentence what would be right", () => {
+    for (const text of ["0.91", "-0.1", "1e-1", "half", "1,0,0", "."])
+      expect(readWithin(text, limits)).toBe(`“${text}” will not do: it is 0 to 0.9, such as 0.1`);
+    expect(readWithin("", limits)).toBe("nothing will not do: it is 0 to 0.9, such as 0.1");
   });
 });

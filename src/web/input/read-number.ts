@@ -18,6 +18,17 @@ export function readAltitude(text: string, lowestFt: number, highestFt: number):
   return `${text === "" ? "nothing" : `“${text}”`} is not an altitude here: ${lowestFt} to ${inThousands(highestFt)} ft`;
 }
 
+/** A number in its limits, with a point or a comma; `right` says what would be. */
+export function readWithin(
+  text: string,
+  { min, max, right }: { readonly min: number; readonly max: number; readonly right: string },
+): number | string {
+  const plain = text.replace(/\s/g, "").replace(",", ".");
+  const value = /^(\d+(\.\d*)?|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
+  if (value >= min && value <= max) return value;
+  return `${text === "" ? "nothing" : `“${text}”`} will not do: ${right}`;
+}
+
 /** Whole feet with a comma before the hundreds: 3,500. */
 export const inThousands = (feet: number): string =>
   String(Math.round(feet)).replace(/\B(?=(\d{3})+$)/g, ",");

@@ -29,6 +29,8 @@ export interface StepperProps {
   readonly bigStepBy: number;
   /** A step in words: "1 degree". */
   readonly stepWords: string;
+  /** For what is typed with decimals. */
+  readonly decimals?: boolean;
   readonly tone?: "course";
   /** Lit by a step of the argument that speaks of it. */
   readonly lit?: boolean;
@@ -85,7 +87,7 @@ export const Stepper = still(function Stepper(props: StepperProps): JSX.Element 
             class="number-input"
             style={{ width: `${props.widthCh + 0.6}ch` }}
             type="text"
-            inputMode="numeric"
+            inputMode={props.decimals === true ? "decimal" : "numeric"}
             autocomplete="off"
             spellcheck={false}
             role="spinbutton"

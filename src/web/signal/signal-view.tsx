@@ -3,7 +3,7 @@
  * pictures stand together, else the chosen one.
  */
 
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { type Theme, TwoWaves } from "../../draw/index.ts";
 import { isCovered, isReceiverCovered } from "../../scene/index.ts";
@@ -27,9 +27,12 @@ export interface SignalViewProps {
   readonly typeScale: number;
   /** Whether the tabs stand on the sheet; else above it. */
   readonly headed: boolean;
+  /** Beside the tabs on the sheet. */
+  readonly children: ComponentChildren;
 }
 
 export function SignalView(props: SignalViewProps): JSX.Element {
+  const { bench, theme, typeScale } = props;
   const holder = useRef<HTMLDivElement>(null);
   const size = useElementSize(holder);
   const { several } = pictureChoice();
@@ -40,14 +43,15 @@ export function SignalView(props: SignalViewProps): JSX.Element {
   return (
     <section class="sheet signal" aria-label="Signal" tabIndex={-1}>
       {props.headed ? <PictureTabs /> : null}
+      {props.children}
       <div class="signal-plot" ref={holder}>
-        {size === null ? null : <Compared {...props} size={size} all={all} />}
+        {size === null ? null : <Compared {...{ bench, theme, typeScale, size, all }} />}
       </div>
     </section>
   );
 }
 
-interface ComparedProps extends SignalViewProps {
+interface ComparedProps extends Omit<SignalViewProps, "children" | "headed"> {
   readonly size: ElementSize;
   readonly all: boolean;
 }

@@ -13,12 +13,15 @@ export interface ChartToolSheetsProps {
   readonly bench: Bench;
   readonly tools: ToolState;
   readonly hold: ChartHold;
+  /** Whether the chart is to be seen, so that a place can be picked on it. */
+  readonly chartSeen: boolean;
 }
 
 /** What a sheet is given. */
 export interface SheetProps {
   readonly bench: Bench;
   readonly tools: ToolState;
+  readonly chartSeen: boolean;
   /** The middle of the chart as it is seen; null before it has been laid out. */
   readonly middle: () => LatLon | null;
   /** Brings a place into sight where it is not, without a change of scale. */
@@ -31,9 +34,10 @@ const SHEETS: Readonly<Record<Tool, () => Promise<ComponentType<SheetProps>>>> =
   stations: async () => (await import("../catalogue/stations-sheet.tsx")).StationsSheet,
   measure: async () => (await import("./measure-sheet.tsx")).MeasureSheet,
   place: async () => (await import("./place-sheet.tsx")).PlaceSheet,
+  signal: async () => (await import("../signal/signal-sheet.tsx")).SignalSheet,
 };
 
-export function ChartToolSheets({ bench, tools, hold }: ChartToolSheetsProps): JSX.Element | null {
+export function ChartToolSheets({ bench, tools, hold, chartSeen }: ChartToolSheetsProps): JSX.Element | null {
   const open = tools.open.value;
   const [loaded, setLoaded] = useState<Partial<Record<Tool, ComponentType<SheetProps>>>>({});
   useEffect(() => {
@@ -65,5 +69,7 @@ export function ChartToolSheets({ bench, tools, hold }: ChartToolSheetsProps): J
     const { x, y } = freeMiddle(now.size);
     return projectionOf(now.view, now.size).toWorld(x, y);
   };
-  return <Sheet key={open} bench={bench} tools={tools} middle={middleSeen} onShow={show} onGoTo={goTo} />;
+  return (
+    <Sheet key={open} {...{ bench, tools, chartSeen }} middle={middleSeen} onShow={show} onGoTo={goTo} />
+  );
 }

@@ -1,9 +1,9 @@
 /** The chart's tools in a row: stations, measure, place. Each opens its sheet, or puts it away. */
 
 import type { JSX } from "preact";
-import { chooseTool, TOOLS, type Tool, type ToolState } from "./tool-state.ts";
+import { type ChartTool, chooseTool, TOOLS, type ToolState } from "./tool-state.ts";
 
-const WORDS: Readonly<Record<Tool, { readonly name: string; readonly title: string }>> = {
+const WORDS: Readonly<Record<ChartTool, { readonly name: string; readonly title: string }>> = {
   stations: { name: "Stations", title: "Find a station by ident, name or frequency" },
   measure: { name: "Measure", title: "Measure bearing and distance (or drag with Shift held)" },
   place: { name: "Place", title: "Put the aircraft somewhere, or a station of your own" },

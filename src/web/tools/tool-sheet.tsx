@@ -16,9 +16,14 @@ export function ToolSheet({ tools, tool, title, children }: ToolSheetProps): JSX
   useEffect(() => {
     sheet.current?.querySelector<HTMLElement>("[data-first]")?.focus({ preventScroll: true });
   }, []);
+  // Opened by a key it has come from anywhere, and its button may be out of sight.
+  const cameFrom = useRef(document.activeElement);
   const close = () => {
     chooseTool(tools, null);
-    document.getElementById(`tool-${tool}`)?.focus();
+    const button = document.getElementById(`tool-${tool}`);
+    button?.focus();
+    if (document.activeElement !== button && cameFrom.current instanceof HTMLElement)
+      cameFrom.current.focus();
   };
   return (
     <section

@@ -4,8 +4,11 @@ import { type Signal, signal } from "@preact/signals";
 import type { LatLon } from "../../earth/index.ts";
 import type { Measure, MeasureEnd } from "./measured.ts";
 
+/** In the row above the chart. */
 export const TOOLS = ["stations", "measure", "place"] as const;
-export type Tool = (typeof TOOLS)[number];
+export type ChartTool = (typeof TOOLS)[number];
+/** The signal's is opened from its own view. */
+export type Tool = ChartTool | "signal";
 
 /** What a press on the chart gives to the one who asked for a place. */
 export interface PlaceWanted {
