@@ -1,6 +1,6 @@
 // @ts-check
 // Why: the pictures of docs/gallery show the bench as it is today. This opens the real page in the machine's Chromium, does what a person
-// would do, and takes each picture anew. Usage: node scripts/gallery.mjs
+// would do, and takes each picture anew, or those that are named. Usage: node scripts/gallery.mjs [NAME...]
 
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -95,6 +95,50 @@ const PICTURES = [
       await page.getByRole("slider", { name: "Time since the flash" }).fill("5.3");
     },
   },
+  {
+    name: "signal-sheet",
+    words: "The sheet that has the signal measured, and spoilt: here by an echo from a hangar.",
+    at: "#scene=28-an-echo-from-a-hangar",
+    act: (page) => press(page, /^Measured/),
+  },
+  {
+    name: "signal-sheet-dark",
+    words: "A reflector's form, dark, at 1024 by 768.",
+    size: SMALL,
+    dark: true,
+    at: "#scene=28-an-echo-from-a-hangar",
+    act: async (page) => {
+      await page.keyboard.press("s");
+      await press(page, "New reflector");
+      await page.getByLabel("Stands at").fill("TXJ 120/1.5");
+    },
+  },
+  {
+    name: "signal-sheet-phone",
+    words: "The same sheet on a phone.",
+    size: PHONE,
+    touch: true,
+    at: "#scene=28-an-echo-from-a-hangar",
+    act: (page) => page.keyboard.press("s"),
+  },
+  {
+    name: "signal-echo",
+    words: "A tenth of the signal comes back from a hangar: what the receiver makes of it.",
+    at: "#scene=28-an-echo-from-a-hangar",
+    act: (page) => press(page, "Enlarge the signal"),
+  },
+  {
+    name: "signal-doppler",
+    words: "The same echo, and a Doppler station.",
+    at: "#scene=29-the-same-by-doppler",
+    act: (page) => press(page, "Enlarge the signal"),
+  },
+  {
+    name: "signal-propeller",
+    words: "A propeller that chops the signal near twice its 30 Hz.",
+    at: "#scene=30-the-propeller",
+    act: (page) => press(page, "Enlarge the signal"),
+  },
   { name: "laptop", words: "At 1024 by 768.", size: SMALL },
   { name: "phone", words: "On a phone.", size: PHONE, touch: true },
   { name: "phone-dark", words: "On a phone, dark.", size: PHONE, touch: true, dark: true },
@@ -106,7 +150,9 @@ await runScript(async () => {
   const bench = await startBench();
   try {
     mkdirSync(INTO, { recursive: true });
+    const named = process.argv.slice(2);
     for (const { name, size = DESK, dark = false, at = "", touch = false, act } of PICTURES) {
+      if (named.length > 0 && !named.includes(name)) continue;
       const context = await browser.newContext({
         viewport: size,
         colorScheme: dark ? "dark" : "light",

@@ -50,6 +50,17 @@ const ON: SceneAction = { kind: "set-signal", signal: PLAIN_SIGNAL };
 const QUIET: SceneAction = { kind: "set-noise", noiseDb: null };
 const ADDED: SceneAction = { kind: "add-reflector", reflector: { ...HANGAR, amplitude: 0.5 } };
 
+/** Everything on the sheet is as large as a finger. */
+async function expectFingerSizes(page: Page): Promise<void> {
+  for (const control of await sheet(page).locator("button, select, input, label.signal-tick").all()) {
+    // A box to tick is as large as its words.
+    if (await control.evaluate((each) => each.matches("label input"))) continue;
+    const box = (await control.boundingBox())!;
+    expect(box.height, await control.evaluate((each) => each.outerHTML)).toBeGreaterThanOrEqual(44);
+    expect(box.width).toBeGreaterThanOrEqual(44);
+  }
+}
+
 async function addHangar(page: Page): Promise<void> {
   await button(page, "New reflector").click();
   await standsAt(page).fill("txj 300/2");
@@ -263,6 +274,18 @@ describe("where the sheet lies", () => {
       { viewport: LAPTOP },
     ));
 
+  it("in reach of a finger on a tablet", () =>
+    onBench(
+      async (page) => {
+        await page.keyboard.press("s");
+        await kind(page, "Conventional").tap();
+        await addHangar(page);
+        await page.getByRole("checkbox", { name: "Propeller" }).tap();
+        await expectFingerSizes(page);
+      },
+      { ...TOUCH, viewport: LAPTOP },
+    ));
+
   it("among the tools of a phone, in reach of a finger", () =>
     onBench(async (page) => {
       await page.getByRole("navigation", { name: "Views" }).getByRole("button", { name: "Signal" }).tap();
@@ -274,20 +297,11 @@ describe("where the sheet lies", () => {
       await button(page, "New reflector").tap();
       await standsAt(page).fill("TXJ 300/2");
       await amplitude(page).fill("0.5");
-      const sizes = async () => {
-        for (const control of await sheet(page).locator("button, select, input, label.signal-tick").all()) {
-          const inLabel = await control.evaluate((each) => each.matches("label input"));
-          if (inLabel) continue;
-          const box = (await control.boundingBox())!;
-          expect(box.height, await control.evaluate((each) => each.outerHTML)).toBeGreaterThanOrEqual(44);
-          expect(box.width).toBeGreaterThanOrEqual(44);
-        }
-      };
-      await sizes();
+      await expectFingerSizes(page);
       await button(page, "Add the reflector").tap();
       await expect.poll(() => onChart(page).count(), POLL).toBe(1);
       await page.getByRole("checkbox", { name: "Propeller" }).tap();
-      await sizes();
+      await expectFingerSizes(page);
       await page.getByRole("checkbox", { name: "Propeller" }).tap();
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
         PHONE.width,
