@@ -21,7 +21,8 @@ const SIGNAL_PICTURES =
 /** The plot of what needle and DME have shown: it stands behind the motion bar's "More". */
 const HISTORY_PLOT = /\/draw\/plots\/(needle-history|history-|flag-row)/;
 /** What makes and prints a needle field: its choice alone is needed while the chart wears none. */
-const FIELD_ONLY = /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)/;
+const FIELD_ONLY =
+  /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)|\/panel\/(needle-field|cross-fix)/;
 /** What makes a still picture of one. */
 const FIELD_PICTURE = /\/draw\/field\/(chart-field|field-image)|\/node_modules\/(fast-png|fflate|iobuffer)\//;
 const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|draw)[\\/]/;
