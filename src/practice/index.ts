@@ -10,7 +10,7 @@ export {
 } from "./answer.ts";
 export { anotherLike, buildSet, codesOf, type SetBuilt, type Wishes } from "./build-set.ts";
 export { type Chance, chance } from "./chance.ts";
-export type { Confidence, ItemEvidence, SlipOption } from "./diagnosis/item-evidence.ts";
+export * from "./diagnosis/index.ts";
 export type { CheckPlace, Clearance, Facts, Health, Leg, Panel, Reach } from "./facts.ts";
 export {
   type Case,
