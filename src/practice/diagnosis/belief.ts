@@ -3,7 +3,7 @@
  * each step gives a new one.
  */
 
-import { firedOptionsOf, firedPatterns } from "./fired-patterns.ts";
+import { firedOptionsOf, firedPatterns, keysOfSets } from "./fired-patterns.ts";
 import { type HypothesisSpace, MOST_SLIPS_HELD, placeInScope } from "./hypotheses.ts";
 import type { ItemAnswer, ItemEvidence } from "./item-evidence.ts";
 import { DONT_KNOW_FACTOR, optionChance, settledHabits, UNSETTLED } from "./likelihood.ts";
@@ -49,7 +49,7 @@ export function answerFactors<Slip extends string>(
   item: ItemEvidence<Slip>,
   { pick, confidence }: ItemAnswer,
 ): Float64Array {
-  const patterns = firedPatterns(space, item);
+  const patterns = firedPatterns(space.slips, item);
   if (pick !== "dont-know" && !(Number.isInteger(pick) && pick >= 0 && pick < item.optionCount))
     throw new RangeError(`pick is option ${pick}; the item has options 0..${item.optionCount - 1}`);
   const settled = new Float64Array(patterns.keyCount);
@@ -65,10 +65,11 @@ export function answerFactors<Slip extends string>(
       unsettled[key] = optionChance(UNSETTLED, item.optionCount, fired, pick);
     }
   }
+  const keys = keysOfSets(space, patterns);
   const { setCount } = space;
   const factors = new Float64Array(2 * setCount);
   for (let set = 0; set < setCount; set++) {
-    const key = patterns.keys[set] as number;
+    const key = keys[set] as number;
     factors[set] = settled[key] as number;
     factors[setCount + set] = unsettled[key] as number;
   }

@@ -5,7 +5,7 @@
 import { afterAnswers, priorBelief } from "./belief.ts";
 import { groupedBy } from "./grouped-by.ts";
 import type { HypothesisSpace } from "./hypotheses.ts";
-import { forecast } from "./information.ts";
+import { forecaster } from "./information.ts";
 import { isRight } from "./item-evidence.ts";
 import { type LoggedAnswer, statisticsKey } from "./item-statistics.ts";
 
@@ -36,13 +36,14 @@ export function heldOut<Slip extends string>(
   let facilityBits = 0;
   for (const own of learners) {
     const belief = afterAnswers(priorBelief(space), own.slice(0, -HELD_OUT));
+    const foretell = forecaster(belief);
     for (const one of own.slice(-HELD_OUT)) {
       const { item, answer } = one;
       if (answer.pick === "dont-know") continue;
       const right = facility(one);
       const plain = isRight(answer) ? right : (1 - right) / (item.optionCount - 1);
       answers += 1;
-      modelBits -= Math.log2(forecast(belief, item).optionChances[answer.pick] ?? 0);
+      modelBits -= Math.log2(foretell(item).optionChances[answer.pick] ?? 0);
       facilityBits -= Math.log2(plain);
     }
   }

@@ -26,6 +26,9 @@ export interface HypothesisSpace<Slip extends string = string> {
   readonly setCount: number;
   /** Places in the scope of every set's members, three a set; `slips.length` where it has fewer. */
   readonly members: Readonly<Uint8Array>;
+  /** For two places a < b, at a * slips.length + b: the set {a, b}, and the first set {a, b, c}; the others with c follow it. */
+  readonly pairSet: Readonly<Uint32Array>;
+  readonly firstThree: Readonly<Uint32Array>;
   /** Prior of every hypothesis, summing to 1. */
   readonly prior: Readonly<Float64Array>;
 }
@@ -47,15 +50,20 @@ export function hypothesisSpace<Slip extends string>(
   const possible = PRIOR_BY_COUNT.reduce((sum, share, count) => sum + (count <= scope.length ? share : 0), 0);
   const setCount = sets.length;
   const members = new Uint8Array(setCount * MOST_SLIPS_HELD).fill(scope.length);
+  const pairSet = new Uint32Array(scope.length ** 2);
+  const firstThree = new Uint32Array(scope.length ** 2);
   const prior = new Float64Array(2 * setCount);
   sets.forEach((set, at) => {
     members.set(set, at * MOST_SLIPS_HELD);
+    const [a = 0, b = 0, c] = set;
+    if (set.length === 2) pairSet[a * scope.length + b] = at;
+    if (set.length === 3 && c === b + 1) firstThree[a * scope.length + b] = at;
     const share = (PRIOR_BY_COUNT[set.length] ?? 0) / possible;
     const mass = (share * (weights[at] ?? 0)) / (weightByCount[set.length] ?? 1);
     prior[at] = mass * (1 - PRIOR_UNSETTLED);
     prior[setCount + at] = mass * PRIOR_UNSETTLED;
   });
-  return { slips: scope.map(({ id }) => id), setCount, members, prior };
+  return { slips: scope.map(({ id }) => id), setCount, members, pairSet, firstThree, prior };
 }
 
 function checkScope(scope: readonly SlipInScope[]): void {

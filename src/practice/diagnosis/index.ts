@@ -1,5 +1,14 @@
 /** Diagnosis: which slips a learner most likely holds, what to ask next, what is mastered, what to review, and how items fare. */
 
+export type { Chance } from "../chance.ts";
+export {
+  ACCEPTANCE_CASES,
+  type AcceptanceCase,
+  type Demand,
+  GAIN_BY_CHOOSING,
+  missedDemands,
+  runCase,
+} from "./acceptance.ts";
 export { answerOffsets, type OffsetBin, type UnmodelledAnswer } from "./answer-offsets.ts";
 export {
   afterAnswer,
@@ -13,7 +22,7 @@ export {
 } from "./belief.ts";
 export { type HeldOutResult, heldOut } from "./held-out.ts";
 export { type HypothesisSpace, hypothesisSpace, MOST_SLIPS_HELD, type SlipInScope } from "./hypotheses.ts";
-export { type Forecast, forecast } from "./information.ts";
+export { type Forecast, forecaster } from "./information.ts";
 export {
   type Confidence,
   fires,
@@ -57,5 +66,7 @@ export {
   ratingOf,
   reviewsOfDay,
 } from "./review.ts";
+export { type SimulatedLearner, type SimulatedProblem, simulatedPick } from "./simulated-learner.ts";
+export { type ProblemSource, type SimulationOutcome, type SimulationSetup, simulate } from "./simulation.ts";
 export { FIDELITY_EXPECTED, type SlipFidelity, slipFidelity } from "./slip-fidelity.ts";
 export { type AnsweredItem, type SlipStanding, type Standing, standing } from "./standing.ts";

@@ -2,6 +2,7 @@
 
 import type { Belief } from "./belief.ts";
 import { firedOptionsOf, firedPatterns, massByPattern } from "./fired-patterns.ts";
+import { heldTogether } from "./held-together.ts";
 import type { ItemEvidence } from "./item-evidence.ts";
 import { optionChance, settledHabits, UNSETTLED } from "./likelihood.ts";
 
@@ -12,29 +13,40 @@ export interface Forecast {
   readonly informationBits: number;
 }
 
-/** What the learner is expected to answer, and how much that answer is expected to tell. Throws RangeError as `optionsOfScope` does. */
-export function forecast<Slip extends string>(belief: Belief<Slip>, item: ItemEvidence<Slip>): Forecast {
-  const patterns = firedPatterns(belief.space, item);
-  const mass = massByPattern(patterns, belief.mass);
-  const { optionCount, keyCount } = patterns;
-  const optionChances = new Float64Array(optionCount);
-  let expectedBits = 0;
+/**
+ * Foretells items by a belief: what the learner is expected to answer, and how much that answer is expected to tell. What it gives throws
+ * RangeError as `optionsOfScope` does.
+ */
+export function forecaster<Slip extends string>(
+  belief: Belief<Slip>,
+): (item: ItemEvidence<Slip>) => Forecast {
+  const { space } = belief;
+  const held = heldTogether(belief);
   const settledLearner = settledHabits(null);
-  for (let key = 0; key < keyCount; key++) {
-    const settled = mass.settled[key] as number;
-    const unsettled = mass.unsettled[key] as number;
-    if (settled + unsettled === 0) continue;
-    const fired = firedOptionsOf(patterns, key);
-    for (let option = 0; option < optionCount; option++) {
-      const ifSettled = optionChance(settledLearner, optionCount, fired, option);
-      const ifUnsettled = optionChance(UNSETTLED, optionCount, fired, option);
-      optionChances[option] =
-        (optionChances[option] as number) + settled * ifSettled + unsettled * ifUnsettled;
-      expectedBits += settled * surpriseBits(ifSettled) + unsettled * surpriseBits(ifUnsettled);
+  return (item) => {
+    const patterns = firedPatterns(space.slips, item);
+    const settled = massByPattern(space, patterns, held.settled);
+    const unsettled = massByPattern(space, patterns, held.unsettled);
+    const { optionCount, keyCount } = patterns;
+    const optionChances = new Float64Array(optionCount);
+    let expectedBits = 0;
+    const add = (mass: number, option: number, chance: number): void => {
+      optionChances[option] = (optionChances[option] as number) + mass * chance;
+      expectedBits += mass * surpriseBits(chance);
+    };
+    for (let key = 0; key < keyCount; key++) {
+      const ifSettled = settled[key] as number;
+      const ifUnsettled = unsettled[key] as number;
+      if (ifSettled + ifUnsettled === 0) continue;
+      const fired = firedOptionsOf(patterns, key);
+      for (let option = 0; option < optionCount; option++) {
+        add(ifSettled, option, optionChance(settledLearner, optionCount, fired, option));
+        add(ifUnsettled, option, optionChance(UNSETTLED, optionCount, fired, option));
+      }
     }
-  }
-  const bits = optionChances.reduce((sum, chance) => sum + surpriseBits(chance), 0);
-  return { optionChances, informationBits: Math.max(0, bits - expectedBits) };
+    const bits = optionChances.reduce((sum, chance) => sum + surpriseBits(chance), 0);
+    return { optionChances, informationBits: Math.max(0, bits - expectedBits) };
+  };
 }
 
 /** One option's part of an entropy, in bits. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type Answered, histories, items, scopes } from "../../../test/diagnosis-arbitraries.ts";
 import { afterAnswer, afterAnswers, type Belief, priorBelief, slipBeliefs } from "./belief.ts";
 import { hypothesisSpace } from "./hypotheses.ts";
-import { forecast } from "./information.ts";
+import { forecaster } from "./information.ts";
 import type { ItemEvidence, SlipOption } from "./item-evidence.ts";
 import { type Candidate, diagnosisIsDone, nextProblem, type SessionSoFar } from "./next-problem.ts";
 
@@ -24,7 +24,7 @@ describe("the forecast", () => {
     fc.assert(
       fc.property(scopes, histories, items, (scope, history, item) => {
         const belief = believed(scope, history);
-        const { optionChances, informationBits } = forecast(belief, item);
+        const { optionChances, informationBits } = forecaster(belief)(item);
         // The second route: answer the item every way, and weigh what is then left.
         const left = optionChances.reduce(
           (sum, chance, option) => sum + chance * entropyBits(answering(belief, item, option).mass),
@@ -40,7 +40,7 @@ describe("the forecast", () => {
     fc.assert(
       fc.property(scopes, histories, items, (scope, history, item) => {
         const belief = believed(scope, history);
-        const { optionChances } = forecast(belief, item);
+        const { optionChances } = forecaster(belief)(item);
         slipBeliefs(belief).forEach((now, slip) => {
           const mean = optionChances.reduce(
             (sum, chance, option) => sum + chance * (slipBeliefs(answering(belief, item, option))[slip] ?? 0),

@@ -5,7 +5,7 @@
  */
 
 import type { Belief } from "./belief.ts";
-import { forecast } from "./information.ts";
+import { forecaster } from "./information.ts";
 import type { ItemEvidence } from "./item-evidence.ts";
 
 /** Per use of the same form among the last five problems. */
@@ -60,8 +60,9 @@ export function nextProblem<Slip extends string, C extends Candidate<Slip>>(
   candidates: readonly C[],
   session: SessionSoFar,
 ): NextProblem<C> | null {
+  const foretell = forecaster(belief);
   const rated = candidates.map((candidate) => {
-    const { optionChances, informationBits } = forecast(belief, candidate.item);
+    const { optionChances, informationBits } = foretell(candidate.item);
     const score = informationBits - penalty(candidate, session);
     return { candidate, rightChance: optionChances[0] ?? 0, informationBits, score };
   });
