@@ -24,6 +24,7 @@ import {
   THEMES,
   TwoWaves,
 } from "../src/draw/index.ts";
+import { textWidthPx } from "../src/draw/plain/text-width.ts";
 import { stationDeg } from "../src/earth/index.ts";
 import type { ReceiverReading } from "../src/panel/index.ts";
 import { resolveScene } from "../src/scene/index.ts";
@@ -45,6 +46,20 @@ describe("the lighthouse picture", () => {
     turnS: number,
     covers: readonly string[] = [],
   ): string => svgOf(<Lighthouse {...SIZE} reading={reading} atS={atS} turnS={turnS} covers={covers} />);
+
+  it.each([
+    [0, /<text[^>]*>flash: the beam is at north/],
+    [11, /<text[^>]*>since the flash; you are swept/],
+  ])("keeps what stands beside its stopwatch on the sheet, %s s after the flash", (atS, note) => {
+    // As large as it is on a table of 1440 by 900 that the signal fills.
+    const size = { ...SIZE, widthPx: 622, heightPx: 275, typeScale: 1.6 };
+    const svg = svgOf(<Lighthouse {...size} reading={on(240)} atS={atS} turnS={12} />);
+    const [text = ""] = note.exec(svg) ?? [];
+    const words = text.slice(text.indexOf(">") + 1);
+    const right = numberIn(text, " x") + textWidthPx(words, numberIn(text, "font-size"), "words");
+    expect(right).toBeLessThanOrEqual(size.widthPx);
+    expect(numberIn(text, "font-size")).toBeGreaterThanOrEqual(12);
+  });
 
   // Common practice as taught: no source.
   it.each([

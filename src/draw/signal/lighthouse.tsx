@@ -12,7 +12,7 @@ import { lagMs, waveIdent } from "../figure/wave-reading.ts";
 import { fromPoint, type PaperPoint, pathThrough } from "../plain/paper.ts";
 import { angle, px } from "../plain/px.ts";
 import { TextLine } from "../plain/text-line.tsx";
-import { LINE_HEIGHT } from "../plain/text-width.ts";
+import { LINE_HEIGHT, textWidthPx } from "../plain/text-width.ts";
 import type { Theme } from "../theme.ts";
 import { beamDeg, isFlash, lighthouseTimes } from "./lighthouse-times.ts";
 import { MARGIN_PX, Plate, type SignalPictureProps, TITLE_PX } from "./plate.tsx";
@@ -214,17 +214,27 @@ interface WatchProps extends LighthouseProps {
   readonly rows: readonly WordRow[];
 }
 
+const AT_FLASH = "flash: the beam is at north";
+const SWEPT = "since the flash; you are swept";
+
+/** So that the longest of the notes fits, and each has the same size; never below 12 px. */
+function noteSizePx(scale: number, widthPx: number): number {
+  const widest = Math.max(...[AT_FLASH, SWEPT].map((text) => textWidthPx(text, 1, "words")));
+  return Math.max(12, Math.min(12 * scale, widthPx / widest));
+}
+
 /** The stopwatch, and under it what it is compared with. */
 function Watch(props: WatchProps) {
   const { atS, turnS, theme, typeScale: scale = 1, left, top, rightX, bottom, passed, rows } = props;
-  const sizePx = 12 * scale;
-  const linePx = sizePx * LINE_HEIGHT;
+  const linePx = 12 * scale * LINE_HEIGHT;
   const wrapped = wrapRows(rows, rightX - left, scale, "words");
   const rowsPx = rowsHeightPx(wrapped, scale);
   const radiusPx = Math.min(34 * scale, Math.max(13 * scale, (bottom - top - rowsPx) / 2 - 4 * scale));
   const middle: PaperPoint = { x: left + radiusPx + 2 * scale, y: top + radiusPx };
   const inTurnS = atS % turnS;
   const hand = fromPoint(middle, (inTurnS / turnS) * 360, radiusPx * 0.82);
+  const besideX = middle.x + radiusPx + 10 * scale;
+  const note = isFlash(atS, turnS) ? AT_FLASH : passed ? SWEPT : "since the flash";
   return (
     <>
       <circle
@@ -246,7 +256,7 @@ function Watch(props: WatchProps) {
       />
       <g data-watch={inTurnS.toFixed(2)}>
         <TextLine
-          x={middle.x + radiusPx + 10 * scale}
+          x={besideX}
           y={middle.y + 3 * scale}
           sizePx={17 * scale}
           fill={theme.ink}
@@ -256,17 +266,13 @@ function Watch(props: WatchProps) {
         </TextLine>
       </g>
       <TextLine
-        x={middle.x + radiusPx + 10 * scale}
+        x={besideX}
         y={middle.y + 3 * scale + linePx}
-        sizePx={sizePx}
+        sizePx={noteSizePx(scale, rightX - besideX)}
         fill={theme.soft}
         typeface="words"
       >
-        {isFlash(atS, turnS)
-          ? "flash: the beam is at north"
-          : passed
-            ? "since the flash; you are swept"
-            : "since the flash"}
+        {note}
       </TextLine>
       <WordRows
         rows={wrapped}
