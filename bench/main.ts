@@ -4,12 +4,14 @@ import { bearings } from "./bearings.ts";
 import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
+import { problems } from "./problems.ts";
 import { signals } from "./signal.ts";
 import { worldwide } from "./worldwide.ts";
 
 for (const section of [
   bearings,
   panelStates,
+  problems,
   needleFields,
   () => worldwide(process.argv[2] ?? null),
   signals,

@@ -32,7 +32,7 @@ export const canHear = {
   leastSlipAnswers: 0,
   minutes: 0.8,
   draw(chance, world) {
-    const behind = chance.odds(0.45);
+    const behind = chance.odds(0.5);
     const spot = behind ? drawBehindHill(chance, world) : drawAnywhere(chance, world);
     if (spot === null) return null;
     const { station, altitudeFt, distanceNm } = spot;

@@ -26,7 +26,7 @@ export const canUse = {
     const spot = drawSpot(chance, world.beacons, { distanceNm: [8, 40] });
     if (spot === null) return null;
     const wanted = spot.station;
-    const sound = chance.odds(0.4) ? "right" : chance.pick(SOUNDS.slice(1));
+    const sound = chance.odds(0.36) ? "right" : chance.pick(SOUNDS.slice(1));
     const at = stand(world, {
       ...spot,
       courseDeg: drawCourse(chance, spot.radialDeg),
