@@ -5,6 +5,7 @@ import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
 import { problems } from "./problems.ts";
+import { sheets } from "./sheets.ts";
 import { signals } from "./signal.ts";
 import { worldwide } from "./worldwide.ts";
 
@@ -16,5 +17,6 @@ for (const section of [
   () => worldwide(process.argv[2] ?? null),
   signals,
   pictures,
+  sheets,
 ])
   console.log(section().join("\n"));

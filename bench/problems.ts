@@ -1,30 +1,14 @@
 /** A thousand problems over every form, each drawn, resolved and worked out by both routes, with the answers of every slip. */
 
-import { readFileSync } from "node:fs";
-import { FORMS, makeProblem, practiceWorld } from "../src/practice/index.ts";
-import { openNothing, readLand, readStations } from "../src/scene/index.ts";
+import { FORMS, makeProblem } from "../src/practice/index.ts";
+import { islesWorld } from "./isles-world.ts";
 import { figure, quickestMs } from "./rate.ts";
 
 const COUNT = 1000;
-const DATE = "2026-07-01";
-const STATIONS = "demo/ostrelle.stations.yaml";
-const LAND = "demo/ostrelle.land.yaml";
 
 /** Lines of the report. */
 export function problems(): string[] {
-  const stations = readStations(readFileSync(STATIONS, "utf8"), {
-    path: STATIONS,
-    open: openNothing,
-    date: DATE,
-  });
-  const land = readLand(readFileSync(LAND, "utf8"), { path: LAND });
-  if (!stations.ok || !land.ok) throw new Error("the demo isles cannot be read");
-  const world = practiceWorld({
-    name: "The Ostrelle Isles",
-    date: DATE,
-    stations: stations.stations,
-    land: land.land,
-  });
+  const world = islesWorld();
   let seed = 0;
   const makeOne = (form: (typeof FORMS)[number], at: number): void => {
     const mode = form.modes[at % form.modes.length] ?? "tell";

@@ -33,6 +33,16 @@ export const COMMANDS: readonly Entry[] = [
     load: async () => (await import("./figure.ts")).FIGURE,
   },
   {
+    name: "problems",
+    summary: "problems to wished skills and slips: as a set, as data, as a QTI package",
+    load: async () => (await import("./problems.ts")).PROBLEMS,
+  },
+  {
+    name: "sheet",
+    summary: "problems on paper, and their key",
+    load: async () => (await import("./sheet.ts")).SHEET,
+  },
+  {
     name: "ident",
     summary: "a station's ident as sound",
     load: async () => (await import("./ident.ts")).IDENT,

@@ -10,10 +10,18 @@ import type { Scene } from "../scene/index.ts";
 /** What a figure frames by itself reaches about so far from the aircraft, NM across. */
 const AROUND_AIRCRAFT_NM = 200;
 
+/** Read once: a sheet has many charts. */
+let known: WorldOutlines | undefined;
+
 /** Null where the scene's own land is all there is. */
 export function worldLandFor({ land, aircraft }: Scene): WorldOutlines | null {
   const around = { centre: aircraft.position, widthNm: AROUND_AIRCRAFT_NM };
   if (!worldLandIsWanted(around, 1, land)) return null;
+  known ??= readOutlines();
+  return known;
+}
+
+function readOutlines(): WorldOutlines {
   const path = createRequire(import.meta.url).resolve("world-atlas/land-50m.json");
   const topology = JSON.parse(readFileSync(path, "utf8")) as Topology<{ land: GeometryCollection }>;
   const { features } = feature(topology, topology.objects.land);

@@ -5,6 +5,7 @@ export * from "./figure/index.ts";
 export type { Lit } from "./lit.ts";
 export * from "./plots/index.ts";
 export * from "./reasons/index.ts";
+export * from "./sheet/index.ts";
 export * from "./signal/ident-keying.tsx";
 export * from "./signal/index.ts";
 export { still } from "./still.ts";

@@ -25,6 +25,8 @@ export interface Theme {
   readonly soft: string;
   readonly cover: string;
   readonly coverInk: string;
+  /** What is covered is left empty, to be drawn and written in by hand, in place of a strip that says what it hides. */
+  readonly blanks?: boolean;
 }
 
 export const THEME_NAMES = ["light", "dark", "contrast"] as const;
@@ -80,6 +82,27 @@ const CONTRAST: Theme = {
 };
 
 export const THEMES: Readonly<Record<ThemeName, Theme>> = { light: LIGHT, dark: DARK, contrast: CONTRAST };
+
+/**
+ * For paper, one ink: what is set stays a full line and what the station gives a broken one, so that nothing is lost in black and white.
+ * Not offered as a look of the bench.
+ */
+export const PRINT_THEME: Theme = {
+  name: "contrast",
+  ink: "#000000",
+  course: "#000000",
+  radial: "#3a3a3a",
+  desk: null,
+  paper: "#ffffff",
+  sea: "#ffffff",
+  land: ["#f1f1f1", "#e4e4e4", "#d3d3d3"],
+  coast: "#7d7d7d",
+  line: "#a8a8a8",
+  soft: "#404040",
+  cover: "#ffffff",
+  coverInk: "#7d7d7d",
+  blanks: true,
+};
 
 /** Words. */
 export const WORDS_FONT = "B612, 'DejaVu Sans', sans-serif";

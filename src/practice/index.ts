@@ -37,9 +37,11 @@ export {
   problemCode,
   readProblemCode,
 } from "./problem-code.ts";
+export { type KeyData, keyData, type ProblemData, problemData } from "./problem-data.ts";
 export {
   areAlike,
   firedSlips,
+  ISLES_DATE,
   MOST_PROBLEMS,
   modesOf,
   openProblem,
@@ -51,6 +53,23 @@ export { type ProblemSetLinkRead, problemSetFromLink, problemSetToLink } from ".
 export { type ProblemSetRead, type ProblemSetReadOptions, readProblemSet } from "./problem-set-read.ts";
 export { problemSetJsonSchema } from "./problem-set-shape.ts";
 export { type ProblemSetWriteOptions, writeProblemSet } from "./problem-set-write.ts";
+export type { QtiPicture } from "./qti/qti-item.ts";
+export { type PackagePicture, qtiPackage } from "./qti/qti-package.ts";
+export {
+  DONT_KNOW,
+  type KeyAnswer,
+  type KeyProblem,
+  keyProblem,
+  keyProblems,
+  letteredOptions,
+  type SheetAnswer,
+  type SheetDrawing,
+  type SheetMark,
+  type SheetOption,
+  type SheetProblem,
+  sheetProblem,
+  sheetProblems,
+} from "./sheet.ts";
 export {
   isSkillId,
   SKILL_BANDS,

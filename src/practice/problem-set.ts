@@ -10,6 +10,9 @@ import type { World } from "./world.ts";
 
 export const MOST_PROBLEMS = 200;
 
+/** The day of problems on the isles unless another is chosen: a code holds its day's mark, so one day lets codes be opened anywhere. */
+export const ISLES_DATE = "2026-07-01";
+
 export interface ProblemSet {
   readonly title: string;
   /** For whoever sets it; empty for none. */

@@ -49,7 +49,8 @@ export function FurnitureParts({ frame, situation, furniture, variationDeg, lit 
         />
       )}
       <ScaleBar frame={frame} box={scale} scaleNm={scaleNm} />
-      {strips.map(({ covered, box }) => (
+      {/* What a chart leaves out it would have drawn somewhere: an empty box would say nothing, and its words say what is not there. */}
+      {(frame.theme.blanks === true ? [] : strips).map(({ covered, box }) => (
         <PaperStrip
           middleX={box.x}
           middleY={box.y}

@@ -92,11 +92,17 @@ export function DialStrip(props: MarkProps & { readonly part: CoverablePart }) {
   const { geometry, theme, part } = props;
   const { innerRadiusPx, numeralRadiusPx, sizePx } = geometry;
   const place = STRIPS[part] ?? { y: -numeralRadiusPx / innerRadiusPx, height: 0.34 };
+  // A needle is drawn in among the dots, and a card's numbers along the ring: neither wants a box.
+  if (theme.blanks === true && part !== "flag") return null;
   return (
     <PaperStrip
       middleX={0}
       middleY={place.y * innerRadiusPx}
-      widthPx={Math.max(108, Math.min(innerRadiusPx * 1.9, sizePx * 0.6))}
+      widthPx={
+        theme.blanks === true
+          ? innerRadiusPx * 0.95
+          : Math.max(108, Math.min(innerRadiusPx * 1.9, sizePx * 0.6))
+      }
       heightPx={Math.max(20, place.height * innerRadiusPx)}
       covered={COVERED_AS[part]}
       theme={theme}

@@ -22,6 +22,21 @@ export interface PaperStripProps {
 const SMALLEST_PX = 12;
 
 export function PaperStrip({ middleX, middleY, covered, theme, ...asked }: PaperStripProps) {
+  if (theme.blanks === true)
+    return (
+      <rect
+        data-blank={covered}
+        x={px(middleX - asked.widthPx / 2)}
+        y={px(middleY - asked.heightPx / 2)}
+        width={px(asked.widthPx)}
+        height={px(asked.heightPx)}
+        rx="2"
+        fill={theme.cover}
+        stroke={theme.coverInk}
+        stroke-width="1"
+        stroke-dasharray="3 2"
+      />
+    );
   const label = `covered: ${covered}`;
   // A strip too short for its words is made longer, never its words smaller than can be read.
   const widthPx = Math.max(asked.widthPx, textWidthPx(label, SMALLEST_PX, "words") * 1.12);

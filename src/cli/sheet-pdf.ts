@@ -1,0 +1,71 @@
+/** The sheet of a problem set and its key, each as a PDF. */
+
+import {
+  keyDocument,
+  type Paper,
+  type PaperHead,
+  type PaperProblem,
+  sheetDocument,
+  sheetPicture,
+} from "../draw/index.ts";
+import {
+  DONT_KNOW,
+  keyProblems,
+  type ProblemSet,
+  type SheetProblem,
+  sheetProblems,
+} from "../practice/index.ts";
+import { progress } from "./progress.ts";
+import { typesetPdf } from "./typeset.ts";
+import { worldLandFor } from "./world-land.ts";
+
+/** Of a picture in px; two stand beside each other on a page. */
+const PICTURE = { widthPx: 330, heightPx: 250 };
+
+/** What the learners get. */
+export const sheetPdf = (set: ProblemSet, paper: Paper): Uint8Array =>
+  typesetPdf(sheetDocument(headOf(set, paper), paperProblems(sheetProblems(set)), DONT_KNOW));
+
+/** What the instructor keeps. */
+export const keyPdf = (set: ProblemSet, paper: Paper): Uint8Array =>
+  typesetPdf(keyDocument(headOf(set, paper), keyProblems(set)));
+
+function paperProblems(problems: readonly SheetProblem[]): readonly PaperProblem[] {
+  const shown = progress("drawing");
+  const drawn = problems.map((problem, at) => {
+    const { situation, drawings, ...words } = problem;
+    const world = drawings.some(({ kind }) => kind === "chart") ? worldLandFor(situation.scene) : null;
+    const pictures = drawings.map((drawing, index) =>
+      sheetPicture(
+        drawing,
+        situation,
+        { ...PICTURE, idPrefix: `problem-${problem.number}-${index + 1}` },
+        world,
+      ),
+    );
+    shown.show(at / problems.length);
+    return { ...words, pictures };
+  });
+  shown.end();
+  return drawn;
+}
+
+function headOf({ title, note, world }: ProblemSet, paper: Paper): PaperHead {
+  return {
+    title: title === "" ? "Problems" : title,
+    note,
+    place: world.land?.name ?? world.name,
+    date: dayText(world.date),
+    paper,
+  };
+}
+
+const MONTHS = "January February March April May June July August September October November December".split(
+  " ",
+);
+
+/** "1 July 2026" of an ISO date. */
+function dayText(date: string): string {
+  const [year, month, day] = date.split("-").map(Number);
+  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
+}

@@ -1,0 +1,13 @@
+export type { RoseMark } from "./blank-instruments.tsx";
+export { type SheetPicture, type SheetPictureWanted, sheetPicture } from "./sheet-picture.ts";
+export {
+  keyDocument,
+  PAPERS,
+  type Paper,
+  type PaperAnswer,
+  type PaperHead,
+  type PaperKey,
+  type PaperProblem,
+  sheetDocument,
+  type TypstDocument,
+} from "./sheet-typst.ts";

@@ -1,0 +1,267 @@
+/**
+ * A problem set as plain data for paper and for other programs: what the learner sees, and apart from it the key. One function makes each, so
+ * that nothing of the key can get among the problems.
+ */
+
+import { inverse, type LatLon } from "../earth/index.ts";
+import type { IdentHeard } from "../panel/index.ts";
+import { printedMorse } from "../radio/index.ts";
+import { isCovered, type Situation } from "../scene/index.ts";
+import { answerText, type Unit } from "./answer.ts";
+import type { Figure, Given, Mode, ProblemView } from "./form.ts";
+import { type Option, optionsOf, shownOrder } from "./options.ts";
+import type { Problem } from "./problem.ts";
+import type { ProblemCode } from "./problem-code.ts";
+import type { ProblemSet } from "./problem-set.ts";
+import { slipOf } from "./slips.ts";
+
+/** Under each problem, whatever it asks: scored as not yet, and no idea is read out of it. */
+export const DONT_KNOW = "I don't know yet";
+
+export interface SheetOption {
+  /** A, B, C and so on, in the order shown. */
+  readonly letter: string;
+  readonly text: string;
+}
+
+/** A letter on an empty rose: where an option would have the aircraft, from the station. */
+export interface SheetMark {
+  readonly letter: string;
+  readonly bearingDeg: number;
+  /** 0 to 1, the farthest option at most 0.85. */
+  readonly out: number;
+}
+
+/** What a problem is drawn with: views of its scene, and empty instruments for views that are covered. */
+export type SheetDrawing =
+  | { readonly kind: ProblemView }
+  | { readonly kind: "blank-dial"; readonly course: number | null }
+  | {
+      readonly kind: "blank-rose";
+      readonly ident: string;
+      readonly north: string;
+      readonly marks: readonly SheetMark[];
+    };
+
+/** How it is answered on paper. */
+export type SheetAnswer =
+  | { readonly kind: "options"; readonly options: readonly SheetOption[] }
+  | { readonly kind: "direction" }
+  | { readonly kind: "quantity"; readonly unit: Unit }
+  | { readonly kind: "panel" }
+  | { readonly kind: "place" }
+  | { readonly kind: "wind" }
+  | { readonly kind: "word" }
+  | { readonly kind: "row"; readonly figures: readonly Figure[] }
+  | { readonly kind: "order"; readonly items: readonly SheetOption[] };
+
+export interface SheetProblem {
+  readonly number: number;
+  readonly code: ProblemCode;
+  readonly mode: Mode;
+  readonly title: string;
+  readonly question: string;
+  readonly given: readonly Given[];
+  readonly drawings: readonly SheetDrawing[];
+  readonly answer: SheetAnswer;
+  /** To draw the views from, covers and all. */
+  readonly situation: Situation;
+}
+
+/** The learner's side of a problem. Nothing in it but the situation, which is drawn under its covers, knows the answer. */
+export function sheetProblem(problem: Problem, number: number): SheetProblem {
+  const { code, mode, form, situation } = problem;
+  const { scene, given } = problem.case;
+  return {
+    number,
+    code,
+    mode,
+    title: form.title,
+    question: scene.ask,
+    given: [...given, ...heard(problem)],
+    drawings: drawingsOf(problem),
+    answer: answerOf(problem),
+    situation,
+  };
+}
+
+export const sheetProblems = ({ problems }: Pick<ProblemSet, "problems">): readonly SheetProblem[] =>
+  problems.map((problem, at) => sheetProblem(problem, at + 1));
+
+/** Options with their letters, in the order shown. */
+export function letteredOptions(problem: Problem): readonly (Option & SheetOption)[] {
+  const options = optionsOf(problem);
+  return shownOrder(problem, options).flatMap((at, index) => {
+    const option = options.options[at];
+    return option === undefined
+      ? []
+      : [{ ...option, letter: letterOf(index), text: answerText(option.answer) }];
+  });
+}
+
+const letterOf = (index: number): string => String.fromCharCode("A".charCodeAt(0) + index);
+
+function answerOf(problem: Problem): SheetAnswer {
+  const { truth, mode } = problem;
+  const { words, figures = [], items = [] } = problem.case;
+  // Words to tell are among few, and are to be known: they stand there to be ticked.
+  if (mode === "choose" || (truth.kind === "word" && words !== undefined))
+    return {
+      kind: "options",
+      options: letteredOptions(problem).map(({ letter, text }) => ({ letter, text })),
+    };
+  switch (truth.kind) {
+    case "quantity":
+      return { kind: "quantity", unit: truth.unit };
+    case "row":
+      return { kind: "row", figures };
+    case "order":
+      return { kind: "order", items };
+    default:
+      return { kind: truth.kind };
+  }
+}
+
+/** What is to be listened to, as it is keyed: paper makes no sound. */
+function heard({ situation, case: { listenTo } }: Problem): readonly Given[] {
+  const reading = situation.receivers.find(({ settings }) => settings.name === listenTo);
+  return reading === undefined ? [] : [{ label: "You hear", value: keyed(reading.ident) }];
+}
+
+function keyed(ident: IdentHeard): string {
+  switch (ident.kind) {
+    case "ident":
+      return printedMorse(ident.text);
+    case "dme-only":
+      return `${printedMorse(ident.text)}, higher in pitch, about every 30 seconds`;
+    case "test":
+      return printedMorse("TEST");
+    case "test-signal":
+      return "dots without an end";
+    case "mixed":
+      return "two idents into each other";
+    case "none":
+      return "no ident";
+  }
+}
+
+function drawingsOf(problem: Problem): readonly SheetDrawing[] {
+  const { views, scene } = problem.case;
+  const { covers } = scene;
+  const shown: SheetDrawing[] = views.map((kind) => ({ kind }));
+  if (views.length === 0) return shown;
+  if (covers.includes("panel") && !views.includes("panel")) shown.push(blankDial(problem));
+  if (covers.includes("chart") && !views.includes("chart")) shown.push(blankRose(problem));
+  return shown;
+}
+
+function blankDial({ case: { scene } }: Problem): SheetDrawing {
+  const [first] = scene.receivers;
+  const hidden = first === undefined || isCovered(scene.covers, first.name, "course");
+  return { kind: "blank-dial", course: hidden ? null : first.course };
+}
+
+function blankRose(problem: Problem): SheetDrawing {
+  const {
+    case: { scene, given },
+    situation,
+    truth,
+    mode,
+  } = problem;
+  const station = scene.stations.find(
+    ({ frequencyMhz }) => frequencyMhz === situation.receivers[0]?.settings.frequencyMhz,
+  );
+  const told = [scene.ask, ...given.map(({ value }) => value)].join(" ");
+  // A station that the words do not name may be what is asked for.
+  const isNamed = station !== undefined && [station.ident, station.name].some((name) => told.includes(name));
+  const marks =
+    truth.kind === "place" && truth.station !== null && mode === "choose"
+      ? marksOf(problem, truth.station)
+      : [];
+  return {
+    kind: "blank-rose",
+    ident: isNamed ? station.ident : "station",
+    north: truth.kind === "place" ? "true north" : "the station's north",
+    marks,
+  };
+}
+
+function marksOf(problem: Problem, from: LatLon): readonly SheetMark[] {
+  const seen = letteredOptions(problem).flatMap(({ letter, answer }) => {
+    if (answer.kind !== "place") return [];
+    const line = inverse(from, answer.position);
+    return line.kind === "line" ? [{ letter, bearingDeg: line.azimuth, distanceNm: line.distanceNm }] : [];
+  });
+  const farthestNm = Math.max(...seen.map(({ distanceNm }) => distanceNm));
+  return seen.map(({ letter, bearingDeg, distanceNm }) => ({
+    letter,
+    bearingDeg,
+    out: (0.85 * distanceNm) / farthestNm,
+  }));
+}
+
+/** An answer in a key, with what it tells. */
+export interface KeyAnswer {
+  /** Null where there are no options. */
+  readonly letter: string | null;
+  readonly text: string;
+  readonly isRight: boolean;
+  /** The mistaken ideas that lead here, as learners hold them. */
+  readonly ideas: readonly string[];
+}
+
+export interface KeyProblem {
+  readonly number: number;
+  readonly code: ProblemCode;
+  readonly title: string;
+  readonly question: string;
+  readonly given: readonly Given[];
+  /** The letter too where there are options. */
+  readonly right: string;
+  readonly answers: readonly KeyAnswer[];
+  /** How the truth is reached. */
+  readonly steps: readonly string[];
+}
+
+/** The key of a problem: the right answer, what each other answer tells, and why. */
+export function keyProblem(problem: Problem, number: number): KeyProblem {
+  const { code, form, truth } = problem;
+  const { scene, given, steps } = problem.case;
+  const answers = answerOf(problem).kind === "options" ? optionAnswers(problem) : toldAnswers(problem);
+  const letter = answers.find(({ isRight }) => isRight)?.letter ?? null;
+  const text = answerText(truth);
+  return {
+    number,
+    code,
+    title: form.title,
+    question: scene.ask,
+    given: [...given, ...heard(problem)],
+    right: letter === null ? text : `${letter}  ${text}`,
+    answers,
+    steps: steps(),
+  };
+}
+
+export const keyProblems = ({ problems }: Pick<ProblemSet, "problems">): readonly KeyProblem[] =>
+  problems.map((problem, at) => keyProblem(problem, at + 1));
+
+const optionAnswers = (problem: Problem): readonly KeyAnswer[] =>
+  letteredOptions(problem).map(({ letter, text, answer, slips }) => ({
+    letter,
+    text,
+    isRight: answer === problem.truth,
+    ideas: slips.map((slip) => slipOf(slip).name),
+  }));
+
+/** Without options: every wrong answer that an idea leads to, ideas with one answer together. */
+function toldAnswers({ truth, slipAnswers }: Problem): readonly KeyAnswer[] {
+  const ideas = new Map<string, string[]>();
+  for (const { slip, answer } of slipAnswers) {
+    const text = answerText(answer);
+    ideas.set(text, [...(ideas.get(text) ?? []), slipOf(slip).name]);
+  }
+  return [
+    { letter: null, text: answerText(truth), isRight: true, ideas: [] },
+    ...[...ideas].map(([text, names]) => ({ letter: null, text, isRight: false, ideas: names })),
+  ];
+}
