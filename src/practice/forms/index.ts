@@ -7,6 +7,7 @@ import { canUse } from "./can-use.ts";
 import { centreCourse } from "./centre-course.ts";
 import { checkVerdict } from "./check-verdict.ts";
 import { clearanceCourse } from "./clearance-course.ts";
+import { courseAfter } from "./course-after.ts";
 import { cutHeading } from "./cut-heading.ts";
 import { dmeForecast } from "./dme-forecast.ts";
 import { dmeSpeedTrust } from "./dme-speed-trust.ts";
@@ -14,16 +15,21 @@ import { flagForecast } from "./flag-forecast.ts";
 import { groundRange } from "./ground-range.ts";
 import { groundSpeed } from "./ground-speed.ts";
 import { handOverPoint } from "./hand-over-point.ts";
+import { headingRange } from "./heading-range.ts";
 import { hsiTurn } from "./hsi-turn.ts";
 import { identMatch } from "./ident-match.ts";
 import { legLog } from "./leg-log.ts";
 import { lostOrder } from "./lost-order.ts";
 import { measureRadial } from "./measure-radial.ts";
 import { minutesOut } from "./minutes-out.ts";
+import { nearStationAct } from "./near-station-act.ts";
 import { needleForecast } from "./needle-forecast.ts";
 import { nextCut } from "./next-cut.ts";
+import { nextPanel } from "./next-panel.ts";
 import type { FormId } from "./numbers.ts";
 import { offByMiles } from "./off-by-miles.ts";
+import { overheadOrAbeam } from "./overhead-or-abeam.ts";
+import { placeDot } from "./place-dot.ts";
 import { planHeading } from "./plan-heading.ts";
 import { readRadial } from "./read-radial.ts";
 import { rmiAfterTwist } from "./rmi-after-twist.ts";
@@ -31,6 +37,7 @@ import { rmiRadial } from "./rmi-radial.ts";
 import { sideCall } from "./side-call.ts";
 import { trackHeading } from "./track-heading.ts";
 import { turnCall } from "./turn-call.ts";
+import { twoLineFix } from "./two-line-fix.ts";
 import { votReading } from "./vot-reading.ts";
 import { windFromDrift } from "./wind-from-drift.ts";
 
@@ -41,6 +48,7 @@ export const FORMS: readonly (Form & { readonly id: FormId })[] = [
   sideCall,
   turnCall,
   readRadial,
+  placeDot,
   measureRadial,
   centreCourse,
   clearanceCourse,
@@ -55,7 +63,13 @@ export const FORMS: readonly (Form & { readonly id: FormId })[] = [
   canHear,
   canUse,
   amIOn,
+  twoLineFix,
+  headingRange,
+  overheadOrAbeam,
+  courseAfter,
+  nearStationAct,
   nextCut,
+  nextPanel,
   hsiTurn,
   rmiRadial,
   rmiAfterTwist,
