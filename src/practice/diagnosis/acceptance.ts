@@ -1,9 +1,10 @@
 /**
- * What the diagnosis must do with made-up learners before it is trusted with real ones: eight set-ups, each with its demands. The made-up
+ * What the diagnosis must do with made-up learners before it is trusted with real ones: set-ups, most of them with demands. The made-up
  * learners hold only slips that the program knows, so the figures are an upper bound: they show that the method can work.
  */
 
 import type { Chance } from "../chance.ts";
+import type { Mode } from "../form.ts";
 import type { SlipInScope } from "./hypotheses.ts";
 import type { SimulatedLearner } from "./simulated-learner.ts";
 import { type ProblemSource, type SimulationOutcome, simulate } from "./simulation.ts";
@@ -12,7 +13,7 @@ const CANDIDATES = 24;
 /** Share of double firings that a made-up learner answers by both slips at once, which the model does not know. */
 const COMPOSES = 0.3;
 
-type Measure = Exclude<keyof SimulationOutcome, "learners">;
+export type Measure = Exclude<keyof SimulationOutcome, "learners" | "meanItems" | "heldOut">;
 
 export interface Demand {
   readonly measure: Measure;
@@ -26,19 +27,28 @@ const atMost = (measure: Measure, limit: number): Demand => ({ measure, sense: "
 export interface AcceptanceCase {
   readonly name: string;
   readonly scope: "lesson" | "course";
+  readonly mode: Mode;
   readonly items: number;
+  readonly endsWhenDone: boolean;
   readonly candidates: number;
   readonly kind: "holders" | "noisy-holders" | "no-slips" | "guessers";
   readonly demands: readonly Demand[];
 }
 
+const LESSON: Omit<AcceptanceCase, "name" | "demands"> = {
+  scope: "lesson",
+  mode: "choose",
+  items: 20,
+  endsWhenDone: false,
+  candidates: CANDIDATES,
+  kind: "holders",
+};
+const COURSE = { ...LESSON, scope: "course" } as const;
+
 export const ACCEPTANCE_CASES: readonly AcceptanceCase[] = [
   {
+    ...LESSON,
     name: "lesson, 20 items chosen",
-    scope: "lesson",
-    items: 20,
-    candidates: CANDIDATES,
-    kind: "holders",
     demands: [
       atLeast("topHeld", 0.95),
       atLeast("heldInTopThree", 0.9),
@@ -49,61 +59,48 @@ export const ACCEPTANCE_CASES: readonly AcceptanceCase[] = [
     ],
   },
   {
+    ...LESSON,
     name: "lesson, 10 items chosen",
-    scope: "lesson",
     items: 10,
-    candidates: CANDIDATES,
-    kind: "holders",
     demands: [atLeast("topHeld", 0.9), atLeast("heldInTopThree", 0.8)],
   },
   {
+    ...LESSON,
     name: "lesson, 20 items at random",
-    scope: "lesson",
-    items: 20,
     candidates: 1,
-    kind: "holders",
     demands: [atLeast("topHeld", 0.85), atLeast("heldInTopThree", 0.8)],
   },
   {
+    ...LESSON,
     name: "lesson, 20 items chosen, noisy learners",
-    scope: "lesson",
-    items: 20,
-    candidates: CANDIDATES,
     kind: "noisy-holders",
     demands: [atLeast("topHeld", 0.9), atLeast("heldInTopThree", 0.8)],
   },
   {
+    ...COURSE,
     name: "whole course, 20 items chosen",
-    scope: "course",
-    items: 20,
-    candidates: CANDIDATES,
-    kind: "holders",
     demands: [atLeast("topHeld", 0.75), atLeast("heldInTopThree", 0.55)],
   },
   {
+    ...COURSE,
     name: "whole course, 40 items chosen",
-    scope: "course",
     items: 40,
-    candidates: CANDIDATES,
-    kind: "holders",
     demands: [atLeast("topHeld", 0.85), atLeast("heldInTopThree", 0.8)],
   },
   {
-    name: "lesson, 20 items, learners without a slip",
-    scope: "lesson",
-    items: 20,
-    candidates: CANDIDATES,
+    ...LESSON,
+    name: "lesson, 20 items chosen, learners without a slip",
     kind: "no-slips",
     demands: [atMost("falseLikely", 0.05)],
   },
   {
-    name: "lesson, 20 items, learners who guess",
-    scope: "lesson",
-    items: 20,
-    candidates: CANDIDATES,
+    ...LESSON,
+    name: "lesson, 20 items chosen, learners who guess",
     kind: "guessers",
     demands: [atLeast("justGuessing", 0.95), atMost("falseLikely", 0.05)],
   },
+  { ...LESSON, name: "lesson, 20 items chosen, answers typed", mode: "tell", demands: [] },
+  { ...LESSON, name: "lesson, until the diagnosis is done", endsWhenDone: true, demands: [] },
 ];
 
 /** Items chosen must find so many more of the slips held than items at random. */
@@ -111,7 +108,7 @@ export const GAIN_BY_CHOOSING = 0.05;
 
 /** Runs one case with so many learners. The same seed gives the same outcome. */
 export function runCase<Slip extends string>(
-  { items, candidates, kind }: AcceptanceCase,
+  { items, endsWhenDone, candidates, kind }: AcceptanceCase,
   given: {
     readonly scope: readonly SlipInScope<Slip>[];
     readonly source: ProblemSource<Slip>;
@@ -121,7 +118,7 @@ export function runCase<Slip extends string>(
 ): SimulationOutcome {
   const { scope, source, learners, seed } = given;
   const learner = (luck: Chance) => learnerOf(kind, scope, luck);
-  return simulate(source, { scope, learners, items, candidates, learner, seed });
+  return simulate(source, { scope, learners, items, endsWhenDone, candidates, learner, seed });
 }
 
 function learnerOf<Slip extends string>(

@@ -6,6 +6,7 @@ export {
   type AcceptanceCase,
   type Demand,
   GAIN_BY_CHOOSING,
+  type Measure,
   missedDemands,
   runCase,
 } from "./acceptance.ts";
@@ -20,6 +21,12 @@ export {
   slipBeliefs,
   unsettledBelief,
 } from "./belief.ts";
+export {
+  candidateOf,
+  composedOption,
+  type GeneratedCandidate,
+  generatedSource,
+} from "./generated-problems.ts";
 export { type HeldOutResult, heldOut } from "./held-out.ts";
 export { type HypothesisSpace, hypothesisSpace, MOST_SLIPS_HELD, type SlipInScope } from "./hypotheses.ts";
 export { type Forecast, forecaster } from "./information.ts";

@@ -2,8 +2,10 @@
 
 import { type Chance, chance } from "../chance.ts";
 import { afterAnswer, type Belief, priorBelief, slipBeliefs } from "./belief.ts";
+import { type HeldOutResult, heldOut } from "./held-out.ts";
 import { type HypothesisSpace, hypothesisSpace, type SlipInScope } from "./hypotheses.ts";
-import { nextProblem, type SessionSoFar } from "./next-problem.ts";
+import type { LoggedAnswer } from "./item-statistics.ts";
+import { diagnosisIsDone, nextProblem, type SessionSoFar } from "./next-problem.ts";
 import { type SimulatedLearner, type SimulatedProblem, simulatedPick } from "./simulated-learner.ts";
 import { standing } from "./standing.ts";
 
@@ -19,7 +21,10 @@ export interface ProblemSource<Slip extends string = string> {
 export interface SimulationSetup<Slip extends string = string> {
   readonly scope: readonly SlipInScope<Slip>[];
   readonly learners: number;
+  /** Answers of a learner, at most. */
   readonly items: number;
+  /** Whether a learner is let go as soon as his diagnosis is done. */
+  readonly endsWhenDone: boolean;
   /** Fresh problems among which each item is chosen; 1 gives items at random. */
   readonly candidates: number;
   readonly learner: (luck: Chance) => SimulatedLearner<Slip>;
@@ -28,6 +33,8 @@ export interface SimulationSetup<Slip extends string = string> {
 
 export interface SimulationOutcome {
   readonly learners: number;
+  /** Answers of a learner, on average. */
+  readonly meanItems: number;
   /** Of the learners with slips, those whose likeliest slip by the diagnosis is one they hold. Null without such learners. */
   readonly topHeld: number | null;
   /** Of all slips held, those among their holder's three likeliest. */
@@ -42,11 +49,14 @@ export interface SimulationOutcome {
   readonly heldWhenSure: number | null;
   /** Mean square of belief less truth, over every learner and slip: 0 is perfect. */
   readonly brier: number;
+  /** How well each learner's last five answers are foretold from those before. Null when none had more than five. */
+  readonly heldOut: HeldOutResult | null;
 }
 
 interface Diagnosed<Slip extends string> {
   readonly held: readonly Slip[];
   readonly belief: Belief<Slip>;
+  readonly log: readonly LoggedAnswer<Slip>[];
 }
 
 /** Learners by the set-up, each from a seed of his own, diagnosed one after the other. The same seed gives the same outcome. */
@@ -58,10 +68,10 @@ export function simulate<Slip extends string>(
   const diagnosed = Array.from({ length: setup.learners }, (_, at) => {
     const luck = chance(setup.seed * 1_000_000 + at);
     const learner = setup.learner(luck);
-    const belief = diagnose(space, source, setup, learner, luck);
-    return { held: learner.kind === "settled" ? learner.slips : [], belief };
+    const held = learner.kind === "settled" ? learner.slips : [];
+    return { held, ...diagnose(space, source, setup, learner, luck, `learner-${at}`) };
   });
-  return outcomeOf(diagnosed);
+  return outcomeOf(space, diagnosed);
 }
 
 function diagnose<Slip extends string>(
@@ -70,24 +80,34 @@ function diagnose<Slip extends string>(
   setup: SimulationSetup<Slip>,
   learner: SimulatedLearner<Slip>,
   luck: Chance,
-): Belief<Slip> {
+  name: string,
+): Omit<Diagnosed<Slip>, "held"> {
   const places = new Map(space.slips.map((slip, place) => [slip, place]));
   let belief = priorBelief(space);
   let session: SessionSoFar = { forms: [], lastPlace: null, medianTimeS: null };
-  for (let item = 0; item < setup.items; item++) {
-    const beliefs = slipBeliefs(belief);
+  const log: LoggedAnswer<Slip>[] = [];
+  const history = [slipBeliefs(belief)];
+  const isDone = () => setup.endsWhenDone && diagnosisIsDone(history);
+  while (log.length < setup.items && !isDone()) {
+    const beliefs = history.at(-1) ?? slipBeliefs(belief);
     const believed = (slip: Slip) => beliefs[places.get(slip) ?? -1] ?? 0;
     const next = nextProblem(belief, source.candidates(setup.candidates, luck, believed), session);
     if (next === null) throw new RangeError("the source of problems gave none");
     const { candidate } = next;
-    const pick = simulatedPick(learner, candidate, luck);
-    belief = afterAnswer(belief, candidate.item, { pick, confidence: null });
-    session = { ...session, forms: [...session.forms, candidate.form], lastPlace: candidate.place };
+    const { form, item, place, usualTimeS } = candidate;
+    const answer = { pick: simulatedPick(learner, candidate, luck), confidence: null };
+    belief = afterAnswer(belief, item, answer);
+    history.push(slipBeliefs(belief));
+    log.push({ learner: name, form, item, answer, timeS: usualTimeS ?? 0 });
+    session = { ...session, forms: log.map((one) => one.form), lastPlace: place };
   }
-  return belief;
+  return { belief, log };
 }
 
-function outcomeOf<Slip extends string>(diagnosed: readonly Diagnosed<Slip>[]): SimulationOutcome {
+function outcomeOf<Slip extends string>(
+  space: HypothesisSpace<Slip>,
+  diagnosed: readonly Diagnosed<Slip>[],
+): SimulationOutcome {
   const rows = diagnosed.map(({ held, belief }) => {
     const beliefs = slipBeliefs(belief);
     const slips = belief.space.slips.map((slip, at) => ({
@@ -108,6 +128,7 @@ function outcomeOf<Slip extends string>(diagnosed: readonly Diagnosed<Slip>[]): 
   const sure = all.filter(({ belief }) => belief >= 0.8);
   return {
     learners: rows.length,
+    meanItems: diagnosed.reduce((sum, { log }) => sum + log.length, 0) / diagnosed.length,
     topHeld: shareOf(topHeld, holders.length),
     heldInTopThree: shareOf(
       found,
@@ -118,6 +139,10 @@ function outcomeOf<Slip extends string>(diagnosed: readonly Diagnosed<Slip>[]): 
     justGuessing: rows.filter(({ isGuessing }) => isGuessing).length / rows.length,
     heldWhenSure: shareOf(sure.filter(({ isHeld }) => isHeld).length, sure.length),
     brier: all.reduce((sum, { belief, isHeld }) => sum + (belief - (isHeld ? 1 : 0)) ** 2, 0) / all.length,
+    heldOut: heldOut(
+      space,
+      diagnosed.flatMap(({ log }) => log),
+    ),
   };
 }
 

@@ -17,6 +17,7 @@ import type { Form } from "../form.ts";
 import { TRUTH } from "../functions.ts";
 import { drawSpot, isReceived, sceneAt, stand } from "../stand.ts";
 import { ghostFlown } from "./ghosts-flown.ts";
+import { northsAgree } from "./winds.ts";
 
 export const cutHeading = {
   id: "cut-heading",
@@ -42,6 +43,7 @@ export const cutHeading = {
       headingDeg: chance.integer(1, 360),
     });
     const { facts, station } = at;
+    if (!northsAgree(facts)) return null;
     return {
       scene: sceneAt(world, at, {
         title: "Which heading meets the line?",

@@ -7,8 +7,10 @@ import {
   threeDigits,
   trackForHeading,
   trueFromMagnetic,
+  type Wind,
 } from "../../earth/index.ts";
 import { miles } from "../../reason/index.ts";
+import { windText } from "../../scene/index.ts";
 import type { Ghost } from "../form.ts";
 import { type Stand, sceneAt } from "../stand.ts";
 import type { World } from "../world.ts";
@@ -16,9 +18,9 @@ import type { World } from "../world.ts";
 /** Long enough for a drift to be seen on the chart. */
 const FLOWN_MINUTES = 6;
 
-/** The aircraft some minutes on, having flown the answered heading in the wind. */
-export function ghostFlown(world: World, at: Stand, heading: MagneticDeg): Ghost {
-  const { tasKt, wind, variationDeg } = at.facts;
+/** The aircraft some minutes on, having flown the answered heading in the wind; or its own heading in the answered wind. */
+export function ghostFlown(world: World, at: Stand, heading: MagneticDeg, wind: Wind = at.facts.wind): Ghost {
+  const { tasKt, variationDeg } = at.facts;
   const made = trackForHeading({ heading: trueFromMagnetic(heading, variationDeg), tasKt, wind });
   const position =
     made.kind === "moving"
@@ -26,9 +28,23 @@ export function ghostFlown(world: World, at: Stand, heading: MagneticDeg): Ghost
       : at.position;
   const scene = sceneAt(world, at, { title: "", ask: "", covers: [] });
   return {
-    scene: { ...scene, aircraft: { ...scene.aircraft, position, heading } },
+    scene: { ...scene, wind, aircraft: { ...scene.aircraft, position, heading } },
     panel: null,
-    says: `On heading ${threeDigits(heading)} this is where you would be after ${FLOWN_MINUTES} minutes.`,
+    says:
+      wind === at.facts.wind
+        ? `On heading ${threeDigits(heading)} this is where you would be after ${FLOWN_MINUTES} minutes.`
+        : `In a wind of ${windText(wind)} heading ${threeDigits(heading)} would take you here in ${FLOWN_MINUTES} minutes.`,
+  };
+}
+
+/** The aircraft some minutes on along its track, at the answered groundspeed. */
+export function ghostAlong(world: World, at: Stand, track: TrueDeg, groundspeedKt: number): Ghost {
+  const scene = sceneAt(world, at, { title: "", ask: "", covers: [] });
+  const position = direct(at.position, track, (Math.max(0, groundspeedKt) * FLOWN_MINUTES) / 60);
+  return {
+    scene: { ...scene, aircraft: { ...scene.aircraft, position } },
+    panel: null,
+    says: `At ${Math.round(groundspeedKt)} kt you would be here after ${FLOWN_MINUTES} minutes.`,
   };
 }
 

@@ -4,6 +4,7 @@ import { magneticDeg, threeDigits, wrap180 } from "../../earth/index.ts";
 import type { Form } from "../form.ts";
 import { courseTrue, TRUTH } from "../functions.ts";
 import { drawSpot, isReceived, sceneAt, stand } from "../stand.ts";
+import { ghostAlong } from "./ghosts-flown.ts";
 import { airspeedGiven, drawWind, leanPhrase, truePhrase, windGiven } from "./winds.ts";
 
 const LEAST_ALONG_KT = 8;
@@ -57,7 +58,7 @@ export const groundSpeed = {
           `${headwindKt > 0 ? "Less" : "Plus"} ${size} kt: ${Math.round(TRUTH.groundspeedKt(track, facts))} kt over the ground.`,
         ];
       },
-      ghost: () => null,
+      ghost: (answer) => (answer.kind === "quantity" ? ghostAlong(world, at, track, answer.value) : null),
     };
   },
 } as const satisfies Form;

@@ -15,6 +15,7 @@ import { TRUTH } from "../functions.ts";
 import { drawSpot, isReceived, sceneAt, stand, TAS_KT } from "../stand.ts";
 import { ghostFlown } from "./ghosts-flown.ts";
 import { headingThatTracks } from "./second-way.ts";
+import { northsAgree } from "./winds.ts";
 
 const RAD = Math.PI / 180;
 
@@ -41,6 +42,7 @@ export const nextCut = {
     };
     const at = stand(world, { ...spot, courseDeg, headingDeg: courseDeg + side * cutDeg, wind });
     const { facts, station } = at;
+    if (!northsAgree(facts)) return null;
     const course = threeDigits(facts.course);
     const cut = { side, deg: cutDeg };
     return {

@@ -14,6 +14,7 @@ import { windText } from "../../scene/index.ts";
 import type { Form } from "../form.ts";
 import { courseTrue, TRUTH } from "../functions.ts";
 import { drawSpot, isReceived, sceneAt, stand } from "../stand.ts";
+import { ghostFlown } from "./ghosts-flown.ts";
 import { airspeedGiven, drawWind, truePhrase } from "./winds.ts";
 
 const LEAST_DRIFT_DEG = 4;
@@ -87,7 +88,10 @@ export const windFromDrift = {
           `The side from the nose's ${tasKt} kt to the track's ${shown.groundspeedKt} kt is the wind: ${windText(wind)}.`,
         ];
       },
-      ghost: () => null,
+      ghost: (answer) =>
+        answer.kind === "wind"
+          ? ghostFlown(world, at, heading, { from: answer.fromDeg, speedKt: answer.speedKt })
+          : null,
     };
   },
 } as const satisfies Form;

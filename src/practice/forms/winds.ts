@@ -1,6 +1,6 @@
 /** Winds and what a task says about the air. */
 
-import { threeDigits, trueDeg, type Wind } from "../../earth/index.ts";
+import { threeDigits, trueDeg, type Wind, wrap180 } from "../../earth/index.ts";
 import { eastWest } from "../../reason/index.ts";
 import { windText } from "../../scene/index.ts";
 import type { Chance } from "../chance.ts";
@@ -37,3 +37,10 @@ export function leanPhrase(correctionDeg: number): string {
 
 /** "062 true". */
 export const truePhrase = (deg: number): string => `${threeDigits(deg)} true`;
+
+/** Beyond this a course and a heading may not be laid on one card, degrees: the difference would show in the answer. */
+const ONE_CARD_WITHIN_DEG = 4;
+
+/** Whether the station's north and the compass's are near enough for a heading to be told from a course as the numbers stand. */
+export const northsAgree = ({ declinationDeg, variationDeg }: Facts): boolean =>
+  Math.abs(wrap180(declinationDeg - variationDeg)) <= ONE_CARD_WITHIN_DEG;
