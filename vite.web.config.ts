@@ -25,7 +25,7 @@ const FIELD_ONLY =
   /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)|\/panel\/(needle-field|cross-fix)/;
 /** What makes a still picture of one. */
 const FIELD_PICTURE = /\/draw\/field\/(chart-field|field-image)|\/node_modules\/(fast-png|fflate|iobuffer)\//;
-const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|draw)[\\/]/;
+const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|practice|draw)[\\/]/;
 
 /**
  * `virtual:demo-scenes`: the demo's scenes, read by the very reader that the bench uses, as JSON. The first load then needs neither

@@ -1,4 +1,4 @@
-/** The page: Home, or the drawing table with its four views; and over both the ways in and out. */
+/** The page: Home, practice, or the drawing table with its four views; and over both the ways in and out. */
 
 import { type Signal, useComputed } from "@preact/signals";
 import type { JSX } from "preact";
@@ -20,6 +20,7 @@ import { type AskedRead, useAddress, viewIn } from "./link/use-address.ts";
 import type { Player } from "./motion/player.ts";
 import { Out } from "./out/out.tsx";
 import type { OutState } from "./out/out-state.ts";
+import type { PracticeScreenProps } from "./practice/practice-screen.tsx";
 import type { Bench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import type { FirstMinute } from "./state/first-minute.ts";
@@ -27,6 +28,9 @@ import type { ThemeState } from "./state/theme-choice.ts";
 import type { ToolState } from "./tools/tool-state.ts";
 
 const laterHome = later<HomeProps>(async () => (await import("./home/home.tsx")).Home);
+const laterPractice = later<PracticeScreenProps>(
+  async () => (await import("./practice/practice-screen.tsx")).PracticeScreen,
+);
 
 /** What lives as long as the page. */
 export interface AppProps {
@@ -51,6 +55,7 @@ export function App(props: AppProps): JSX.Element {
   const { bench, player, hold, layout, out, screen, world, home, themeState } = props;
   const [shareAsked, setShareAsked] = useState(0);
   const isHome = screen.isHome.value;
+  const practice = screen.practice.value;
   // Not the scene itself: the page as a whole stays as it is while the aircraft moves.
   const title = useComputed(() => bench.scene.value.title).value;
   const theme = themeState.theme.value;
@@ -61,7 +66,7 @@ export function App(props: AppProps): JSX.Element {
     world,
     home,
     view: () => hold.chosen.value,
-    isAway: () => screen.isHome.value,
+    isAway: () => screen.isAway.value,
     onRead: (read: AskedRead) => {
       out.notice.value = noticeOf(read);
       if (!read.ok) return;
@@ -71,9 +76,10 @@ export function App(props: AppProps): JSX.Element {
     },
   });
   useEffect(() => {
-    document.title = isHome ? "Needlework" : `${title} · Needlework`;
-    if (isHome) player.pause();
-  }, [isHome, title]);
+    const shown = practice === null ? title : "Practice";
+    document.title = isHome ? "Needlework" : `${shown} · Needlework`;
+    if (screen.isAway.value) player.pause();
+  }, [isHome, practice, title]);
   const notice =
     out.notice.value === null ? null : (
       <FaultNotice
@@ -85,7 +91,7 @@ export function App(props: AppProps): JSX.Element {
     );
   const open = (name: string, origin: "demo" | "file", scene: Scene) => {
     out.notice.value = null;
-    screen.leaveHome();
+    screen.toBench();
     bench.open({ name, origin }, scene);
   };
   const viewsShown = (): readonly View[] => VIEWS.filter(layout.isSeen);
@@ -97,13 +103,24 @@ export function App(props: AppProps): JSX.Element {
           desk={out.desk}
           recent={out.recent}
           onBench={title}
-          onBack={screen.leaveHome}
+          onBack={screen.toBench}
           onHelp={help.ask}
+          onPractise={screen.goPractise}
           onOpen={({ key, scene }) => open(key, "demo", scene)}
           onEmpty={() => open("untitled", "file", emptyScene(demoScene("").scene))}
         >
           {notice}
         </laterHome.Part>
+      ) : practice !== null ? (
+        <laterPractice.Part
+          theme={theme}
+          phone={layout.phone}
+          world={world}
+          date={demoScene("").scene.date}
+          wanted={practice}
+          onBack={screen.toBench}
+          onHelp={help.ask}
+        />
       ) : (
         <BenchScreen {...props} onShare={() => setShareAsked((count) => count + 1)} onHelp={help.ask}>
           {notice}
@@ -117,7 +134,7 @@ export function App(props: AppProps): JSX.Element {
         chartView={() => hold.chosen.value}
         trail={() => player.trail.value}
         field={() => fieldShown(props.field, bench.scene.value)}
-        isAway={() => screen.isHome.value}
+        isAway={() => screen.isAway.value}
         asked={shareAsked}
       />
       {help.sheet}

@@ -50,7 +50,7 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
   const typeScale = layout.typeScale.value;
   const asking = askingOf(bench);
   const asks = asking.asked.value !== null;
-  useLayoutKeys(layout);
+  useLayoutKeys(layout, screen.goPractise);
   useSignalKey(chartTools, layout);
   // The signal's sheet lies on the chart, or where there is none on its own view.
   const chartSeen = layout.isSeen("chart");
@@ -66,6 +66,9 @@ export function BenchScreen(props: BenchScreenProps): JSX.Element {
       ) : null}
       {phone ? null : <UndoButtons bench={bench} />}
       <CoverMenu bench={bench} />
+      <button type="button" class="button" aria-keyshortcuts="Q" onClick={screen.goPractise}>
+        Practice
+      </button>
       <button type="button" class="button" onClick={onShare}>
         Share
       </button>

@@ -37,7 +37,7 @@ async function start(root: HTMLElement): Promise<void> {
   const layout = createLayout();
   const tools = createToolState();
   const out = createOut(bench, {
-    onOpened: screen.leaveHome,
+    onOpened: screen.toBench,
     onCatalogue: (files) => bringCatalogue(files, bench.scene.value.date, { screen, layout, tools }),
     firstSource,
   });

@@ -16,7 +16,7 @@ export async function bringCatalogue(
   date: string,
   { screen, layout, tools }: CataloguePlace,
 ): Promise<void> {
-  screen.leaveHome();
+  screen.toBench();
   // A projected table has no tools, and on a phone they lie below the chart.
   if (layout.preset.value === "project") layout.setPreset("prepare");
   layout.choose("chart");

@@ -97,6 +97,22 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
     ],
   },
   {
+    title: "Practice",
+    rows: [
+      { what: "Choose an answer", hand: "press it", keys: "`1` to `6`, then `Enter`" },
+      {
+        what: "Step a number",
+        hand: "its buttons, held to go on",
+        keys: "`arrows`, ten with `Page Up`, `Page Down`, or typed",
+      },
+      {
+        what: "Mark a place",
+        hand: "press the chart",
+        keys: "type it; then Tab to the mark, `arrows` move it",
+      },
+    ],
+  },
+  {
     title: "The scene",
     rows: [
       { what: "Cover something", hand: "Cover", keys: "`C`" },
@@ -106,6 +122,7 @@ const PARTS: readonly { readonly title: string; readonly rows: readonly Row[] }[
         keys: "`Ctrl` `Z`, then `Ctrl` `Shift` `Z` or `Ctrl` `Y`",
       },
       { what: "Save, open, print", hand: "Share", keys: "`Ctrl` `S`, `Ctrl` `O`, `Ctrl` `P`" },
+      { what: "Practise", hand: "Practice, above the table or at Home", keys: "`Q`" },
       { what: "This sheet", hand: "Help", keys: "`?`" },
     ],
   },

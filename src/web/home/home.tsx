@@ -18,13 +18,14 @@ export interface HomeProps {
   readonly onBench: string;
   readonly onBack: () => void;
   readonly onHelp: () => void;
+  readonly onPractise: () => void;
   readonly onOpen: (entry: SceneEntry) => void;
   readonly onEmpty: () => void;
   readonly children: JSX.Element | null;
 }
 
 export function Home(props: HomeProps): JSX.Element {
-  const { theme, desk, recent, onBench, onBack, onHelp, onOpen, onEmpty, children } = props;
+  const { theme, desk, recent, onBench, onBack, onHelp, onPractise, onOpen, onEmpty, children } = props;
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
   return (
@@ -40,6 +41,9 @@ export function Home(props: HomeProps): JSX.Element {
         <div class="home-acts">
           <button type="button" class="button inked" onClick={onBack}>
             Back to “{onBench}”
+          </button>
+          <button type="button" class="button" onClick={onPractise}>
+            Practice
           </button>
           <button type="button" class="button" onClick={() => void desk.pick()}>
             Open a scene file…

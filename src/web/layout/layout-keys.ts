@@ -1,6 +1,6 @@
 /**
  * Keys for the table, pressed anywhere but in a text: 1 to 4 choose a view, with Shift put it away or bring it back; E enlarges the
- * chosen one, P projects, Escape shrinks back and ends projecting.
+ * chosen one, P projects, Q goes to practice, Escape shrinks back and ends projecting.
  */
 
 import { useEffect } from "preact/hooks";
@@ -24,7 +24,7 @@ function focusView(view: View): void {
   if (target instanceof HTMLElement) target.focus();
 }
 
-export function useLayoutKeys(layout: Layout): void {
+export function useLayoutKeys(layout: Layout, goPractise: () => void): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
@@ -44,12 +44,13 @@ export function useLayoutKeys(layout: Layout): void {
       } else if (event.key === "e" || event.key === "E") layout.toggleEnlarged(layout.chosen.value);
       else if (event.key === "p" || event.key === "P")
         layout.setPreset(layout.preset.value === "project" ? "prepare" : "project");
+      else if (event.key === "q" || event.key === "Q") goPractise();
       else return;
       event.preventDefault();
     };
     addEventListener("keydown", onKey);
     return () => removeEventListener("keydown", onKey);
-  }, [layout]);
+  }, [layout, goPractise]);
 }
 
 function stepBack(layout: Layout): void {

@@ -1,0 +1,122 @@
+/** What is said to a learner: where skills stand, what a run is, what was found. No percentages, no ranking. */
+
+import {
+  FORMS,
+  NEW_SKILL_RECORD,
+  type NextThing,
+  type ReviewCard,
+  reviewsOfDay,
+  SKILLS,
+  type Skill,
+  type SkillId,
+  type SkillStanding,
+  type SlipId,
+  skillOf,
+  skillStanding,
+} from "../../practice/index.ts";
+import { type Learnt, slipsOfSkill } from "./learner-record.ts";
+import type { Plan } from "./run.ts";
+import { scopeOf, WHOLE_COURSE } from "./scopes.ts";
+
+/** Where a skill stands for this learner. `flown`: no problem practises it, it is flown. */
+export type SkillPlace = SkillStanding | "locked" | "flown";
+
+export interface SkillRow {
+  readonly skill: Skill;
+  readonly place: SkillPlace;
+  /** The skills that come first; empty but where it is locked. */
+  readonly first: readonly SkillId[];
+  readonly begun: boolean;
+}
+
+export const isPractised = (skill: SkillId): boolean =>
+  FORMS.some((form) => (form.skills as readonly SkillId[]).includes(skill));
+
+/** What stands in the way by what was last believed; unknown ideas count as none. */
+const standingOf = (learnt: Learnt, skill: SkillId, held: Held): SkillStanding =>
+  skillStanding(
+    learnt.skills[skill] ?? NEW_SKILL_RECORD,
+    slipsOfSkill(skill).map((slip) => ({ slip, belief: held[slip] ?? 0 })),
+    null,
+  ).standing;
+
+export type Held = Readonly<Partial<Record<SlipId, number>>>;
+
+/** The one thing to do next for a skill. */
+export const nextThing = (learnt: Learnt, skill: SkillId, held: Held): NextThing<SlipId> =>
+  skillStanding(
+    learnt.skills[skill] ?? NEW_SKILL_RECORD,
+    slipsOfSkill(skill).map((slip) => ({ slip, belief: held[slip] ?? 0 })),
+    null,
+  ).next;
+
+/** Every skill in teaching order. One that no problem practises locks nothing. */
+export function skillRows(learnt: Learnt, held: Held = {}): readonly SkillRow[] {
+  const standings = new Map(SKILLS.map(({ id }) => [id, standingOf(learnt, id, held)]));
+  const isOpen = (id: SkillId): boolean => standings.get(id) !== "not-yet" || !isPractised(id);
+  return SKILLS.map((skill) => {
+    const first = skill.needs.filter((need) => !isOpen(need));
+    const standing = standings.get(skill.id) ?? "not-yet";
+    const begun = learnt.skills[skill.id] !== undefined;
+    const place: SkillPlace = !isPractised(skill.id)
+      ? "flown"
+      : standing === "not-yet" && first.length > 0 && !begun
+        ? "locked"
+        : standing;
+    return { skill, place, first: place === "locked" ? first : [], begun };
+  });
+}
+
+export function placeWords({ place, first, begun }: SkillRow): string {
+  switch (place) {
+    case "mastered":
+      return "mastered";
+    case "secure-today":
+      return "secure today";
+    case "locked":
+      return `locked: first “${first.map((id) => skillOf(id).title).join("” and “")}”`;
+    case "flown":
+      return "flown, not practised here";
+    case "not-yet":
+      return begun ? "begun" : "open";
+  }
+}
+
+export const dueToday = (learnt: Learnt, today: number): readonly ReviewCard[] => {
+  const done = learnt.cards.filter(({ lastDay, reviews }) => lastDay === today && reviews > 1).length;
+  return reviewsOfDay(learnt.cards, today, done);
+};
+
+/** What a run is called. */
+export function planTitle(plan: Plan): string {
+  switch (plan.kind) {
+    case "find":
+      return plan.scope === WHOLE_COURSE
+        ? "What am I missing? A first look at the whole course"
+        : `What am I missing? ${scopeOf(plan.scope)?.title ?? ""}`;
+    case "skill":
+      return skillOf(plan.skill).title;
+    case "review":
+      return "Reviews due today";
+    case "set":
+      if (plan.title !== "") return plan.title;
+      return plan.codes.length === 1 ? `Problem ${plan.codes[0]}` : "Problems";
+  }
+}
+
+export function nextWords(next: NextThing<SlipId>): string {
+  switch (next.kind) {
+    case "answer-another":
+      return "Practise it again: a few more right answers make it secure.";
+    case "answer-in-another-form":
+      return "Practise it once more, in another kind of problem.";
+    case "clear-up":
+      return "Clear up the idea named above first.";
+    case "fly-an-exercise":
+      return "Fly it.";
+    case "come-back-another-day":
+      return "Secure today. Come back another day: what is right then too is mastered.";
+    case "review-when-due":
+      return "Mastered. It comes back among your reviews when it is due.";
+  }
+}
