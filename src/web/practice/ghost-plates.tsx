@@ -100,7 +100,7 @@ function Plate({ title, says, situation, other, panels, theme, idPrefix }: Plate
       </div>
       {panels || reading === undefined ? null : (
         <div class="practice-plate-face">
-          <p class="caption">{idPrefix === "so" ? "The panel" : "There the panel would be"}</p>
+          <p class="caption">{idPrefix === "so" ? "the panel shows" : "there it would show"}</p>
           <ReceiverFace
             reading={reading}
             sizePx={FACE_PX}

@@ -29,7 +29,6 @@ import {
   type ProblemCode,
   priorBelief,
   type SkillId,
-  SLIPS,
   type SlipId,
   type Standing,
   slipBeliefs,
@@ -60,7 +59,7 @@ export function scopeSlips(plan: Plan, formsAsked: readonly FormId[] = []): read
       return scopeOf(plan.scope)?.slips ?? [];
     case "skill": {
       const own = slipsOfSkill(plan.skill);
-      const needed = slipsOf(withNeeds([plan.skill]), SLIPS.length).filter((slip) => !own.includes(slip));
+      const needed = slipsOf(withNeeds([plan.skill])).filter((slip) => !own.includes(slip));
       return [...own, ...needed].slice(0, MOST_SLIPS_IN_SCOPE);
     }
     case "review":
@@ -163,7 +162,7 @@ function chooseTelling(world: World, { run, learnt, seed, today }: NextWish, sli
   if (present === undefined) return { kind: "over" };
   if (plan.kind === "find" && isKnownEnough(run, through)) return { kind: "over" };
   const believed = believedOf(present);
-  const used = new Set(learnt.events.flatMap((event) => (event.kind === "answer" ? [event.code] : [])));
+  const used = usedCodes(learnt);
   const due = new Set(learnt.cards.filter(({ dueDay }) => dueDay <= today).map(({ id }) => id));
   const candidates = freshProblems(world, {
     forms: FORMS.filter((form) => form.skills.some((skill) => skills.includes(skill))),
@@ -180,6 +179,9 @@ function chooseTelling(world: World, { run, learnt, seed, today }: NextWish, sli
   if (next === null) return { kind: "over" };
   return { kind: "problem", code: next.candidate.problem.code, believed, followUp: null };
 }
+
+const usedCodes = ({ events }: Learnt): ReadonlySet<string> =>
+  new Set(events.flatMap((event) => (event.kind === "answer" ? [event.code] : [])));
 
 const candidateOf = (problem: Problem, believed: Believed, due: ReadonlySet<string>): Candidate<SlipId> => ({
   problemId: problem.code,
@@ -253,7 +255,12 @@ function freshOf(
     if (made.kind === "none") return null;
     const { problem } = made;
     if (used.has(problem.code)) continue;
-    if (form.leastSlipAnswers === 0 || firedSlips(problem).some((slip) => slips.includes(slip)))
+    // A skill or a form that no idea stands in the way of: any problem serves.
+    if (
+      form.leastSlipAnswers === 0 ||
+      slips.length === 0 ||
+      firedSlips(problem).some((slip) => slips.includes(slip))
+    )
       return problem;
   }
   return null;
@@ -266,7 +273,7 @@ function problemForCard(
   { learnt, seed }: NextWish,
 ): Problem | null {
   const luck = chance(seed);
-  const used = new Set<string>();
+  const used = usedCodes(learnt);
   const wanted = card.kind === "slip" ? slipOf(card.id as SlipId) : null;
   const forms =
     wanted === null
@@ -301,10 +308,10 @@ export function secondPrediction(world: World, { like, slip, run, learnt, seed }
     luck: chance(seed),
     slips: [slip],
     mode,
-    used: new Set(run.turns.map(({ code }) => code)),
+    used: usedCodes(learnt),
   });
   if (problem === null) return { kind: "over" };
-  const scope = [...new Set([...scopeSlips(run.plan, [form.id]), slip])].slice(-MOST_SLIPS_IN_SCOPE);
+  const scope = [...new Set([...scopeSlips(run.plan, [form.id]), slip])];
   const believed = believedOf(presentOf(learnt.events, scope));
   return { kind: "problem", code: problem.code, believed, followUp: slip };
 }
