@@ -192,8 +192,8 @@ describe("a picture on paper", () => {
   });
 });
 
-/** Forms whose very point is that the answer stands there: the pointer stays where it is seen. */
-const SHOWN: readonly string[] = ["rmi-after-twist"];
+/** Forms whose very point is that the answer stands there: the pointer stays where it is seen, and the selector where it stood. */
+const SHOWN: readonly string[] = ["rmi-after-twist", "course-after"];
 
 describe("the words of a problem", () => {
   const SEEDS = Array.from({ length: 24 }, (_, seed) => seed);

@@ -33,6 +33,7 @@ export const headingRange = {
       spot.radialDeg + chance.integer(20, 70) * chance.pick([-1, 1]),
     ];
     const at = stand(world, { ...spot, courseDeg, headingDeg: chance.pick(headingsDeg) });
+    const only = (...which: readonly number[]): string => onlyWord(which.map((one) => headingsDeg[one] ?? 0));
     const { facts, station } = at;
     const headings = headingsDeg.map(magneticDeg).sort((one, other) => one - other);
     const listed = headings.map(threeDigits).join(", ");
@@ -57,7 +58,9 @@ export const headingRange = {
       views: ["panel"],
       given: [{ label: "Headings", value: listed }],
       tolerance: {},
-      answer: (functions) => possible(couldBe(functions).map(threeDigits), headings.length),
+      // One along the radial, one at the arrow, those toward the station, those away from it, or any.
+      words: [only(0), only(1), only(1, 2), only(0, 3), ANY],
+      answer: (functions) => possible(couldBe(functions), headings.length),
       check: ({ scene, receivers: [shown] }) => {
         if (!isReceived(shown, station)) return null;
         const wanted = panelRead(shown);
@@ -67,7 +70,7 @@ export const headingRange = {
           const read = reading === undefined ? null : panelRead(reading);
           return read?.flag === wanted?.flag && read?.needle === wanted?.needle;
         });
-        return possible(alike.map(threeDigits), headings.length);
+        return possible(alike, headings.length);
       },
       steps: () => [
         "Needle and flag compare the selected course with the radial you are on.",
@@ -83,7 +86,10 @@ export const headingRange = {
 } as const satisfies Form;
 
 /** "any of the four", "only 066", "only 066 or 246"; null where none is left. */
-function possible(headings: readonly string[], of: number): Answer | null {
+function possible(headings: readonly number[], of: number): Answer | null {
   if (headings.length === 0) return null;
-  return { kind: "word", word: headings.length === of ? ANY : `only ${headings.join(" or ")}` };
+  return { kind: "word", word: headings.length === of ? ANY : onlyWord(headings) };
 }
+
+const onlyWord = (headings: readonly number[]): string =>
+  `only ${headings.map(threeDigits).sort().join(" or ")}`;

@@ -30,14 +30,23 @@ const RIGHT_LEADS = [
   { cutDeg: 60, needle: 2, distanceNm: 8 },
 ] as const;
 
-/** A turn begun too early, too late or, in four of ten, with the right lead. */
+/** And those at which it ends beyond the line, too little to be met among free ones. */
+const LATE_TURNS = [
+  { cutDeg: 90, needle: 2, distanceNm: 6 },
+  { cutDeg: 90, needle: 2, distanceNm: 7 },
+  { cutDeg: 90, needle: 2, distanceNm: 8 },
+  { cutDeg: 90, needle: 3, distanceNm: 6 },
+] as const;
+
+/** A turn begun with the right lead in four of ten, too late in three, most often too early in the rest. */
 export function drawRollOut(chance: Chance, world: World): Case | null {
   const place = drawSpot(chance, world.beacons, { distanceNm: [6, 25], heightFt: [1_500, 4_500] });
   if (place === null) return null;
-  const right = chance.odds(0.4) ? chance.pick(RIGHT_LEADS) : null;
-  const spot = { ...place, distanceNm: right?.distanceNm ?? place.distanceNm };
-  const cutDeg = right?.cutDeg ?? chance.pick([45, 60, 90]);
-  const needleDeg = (right?.needle ?? chance.integer(2, 8)) * chance.pick([-1, 1]);
+  const which = chance.integer(1, 10);
+  const set = which <= 4 ? chance.pick(RIGHT_LEADS) : which <= 7 ? chance.pick(LATE_TURNS) : null;
+  const spot = { ...place, distanceNm: set?.distanceNm ?? place.distanceNm };
+  const cutDeg = set?.cutDeg ?? chance.pick([45, 60, 90]);
+  const needleDeg = (set?.needle ?? chance.integer(2, 8)) * chance.pick([-1, 1]);
   const to = chance.odds(0.6);
   const courseDeg = to ? spot.radialDeg + 180 - needleDeg : spot.radialDeg + needleDeg;
   const level = stand(world, { ...spot, courseDeg, headingDeg: 0 });
