@@ -50,11 +50,9 @@ function packageFiles(set: ProblemSet): ReadonlyMap<string, Uint8Array> {
     if (problem === undefined) continue;
     const seen: PackagePicture[] = [];
     for (const drawing of drawings) {
-      // On a screen nothing is drawn in by hand; a rose is shown where its letters are what is chosen from.
-      if (drawing.kind === "blank-dial" || (drawing.kind === "blank-rose" && drawing.marks.length === 0))
-        continue;
-      const name = drawing.kind === "blank-rose" ? "rose" : drawing.kind;
-      const path = `pictures/${code}-${name}.png`;
+      // On a screen nothing is drawn in by hand.
+      if (drawing.kind === "blank-dial" || drawing.kind === "blank-rose") continue;
+      const path = `pictures/${code}-${drawing.kind}.png`;
       const world = drawing.kind === "chart" ? worldLandFor(situation.scene) : null;
       const look = { ...SIZE, idPrefix: "picture", theme: THEMES.light };
       const { svg, words } = sheetPicture(drawing, situation, look, world);

@@ -19,8 +19,10 @@ import { progress } from "./progress.ts";
 import { typesetPdf } from "./typeset.ts";
 import { worldLandFor } from "./world-land.ts";
 
-/** Of a picture in px; two stand beside each other on a page. */
-const PICTURE = { widthPx: 330, heightPx: 250 };
+/** Of pictures in px: two stand beside each other on a page, or one alone. */
+const HEIGHT_PX = 250;
+const PAIR_PX = 330;
+const ALONE_PX = 674;
 
 /** What the learners get. */
 export const sheetPdf = (set: ProblemSet, paper: Paper): Uint8Array =>
@@ -35,11 +37,12 @@ function paperProblems(problems: readonly SheetProblem[]): readonly PaperProblem
   const drawn = problems.map((problem, at) => {
     const { situation, drawings, ...words } = problem;
     const world = drawings.some(({ kind }) => kind === "chart") ? worldLandFor(situation.scene) : null;
+    const widthPx = drawings.length === 1 ? ALONE_PX : PAIR_PX;
     const pictures = drawings.map((drawing, index) =>
       sheetPicture(
         drawing,
         situation,
-        { ...PICTURE, idPrefix: `problem-${problem.number}-${index + 1}` },
+        { widthPx, heightPx: HEIGHT_PX, idPrefix: `problem-${problem.number}-${index + 1}` },
         world,
       ),
     );

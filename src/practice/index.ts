@@ -62,6 +62,7 @@ export {
   keyProblem,
   keyProblems,
   letteredOptions,
+  optionText,
   type SheetAnswer,
   type SheetDrawing,
   type SheetMark,

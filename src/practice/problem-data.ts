@@ -4,7 +4,7 @@ import { type Answer, answerText } from "./answer.ts";
 import { opaqueId } from "./opaque-id.ts";
 import type { Problem } from "./problem.ts";
 import type { ProblemSet } from "./problem-set.ts";
-import { DONT_KNOW, letteredOptions, type SheetAnswer, sheetProblem } from "./sheet.ts";
+import { DONT_KNOW, letteredOptions, optionText, type SheetAnswer, sheetProblem } from "./sheet.ts";
 
 export interface ProblemData {
   readonly number: number;
@@ -45,7 +45,10 @@ export const problemData = (
   });
 
 const optionIds = (problem: Problem) =>
-  letteredOptions(problem).map(({ letter, text }) => ({ id: opaqueId(problem.code, letter), text }));
+  letteredOptions(problem).map((option) => ({
+    id: opaqueId(problem.code, option.letter),
+    text: optionText(problem, option),
+  }));
 
 export interface KeyData {
   readonly number: number;

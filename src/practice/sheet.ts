@@ -3,16 +3,17 @@
  * that nothing of the key can get among the problems.
  */
 
-import { inverse, type LatLon } from "../earth/index.ts";
+import type { LatLon } from "../earth/index.ts";
 import type { IdentHeard } from "../panel/index.ts";
 import { printedMorse } from "../radio/index.ts";
 import { isCovered, type Situation } from "../scene/index.ts";
 import { answerText, type Unit } from "./answer.ts";
-import type { Figure, Given, Mode, ProblemView } from "./form.ts";
+import type { Figure, Given, Mode } from "./form.ts";
 import { type Option, optionsOf, shownOrder } from "./options.ts";
 import type { Problem } from "./problem.ts";
 import type { ProblemCode } from "./problem-code.ts";
 import type { ProblemSet } from "./problem-set.ts";
+import { skillOf } from "./skills.ts";
 import { slipOf } from "./slips.ts";
 
 /** Under each problem, whatever it asks: scored as not yet, and no idea is read out of it. */
@@ -24,28 +25,23 @@ export interface SheetOption {
   readonly text: string;
 }
 
-/** A letter on an empty rose: where an option would have the aircraft, from the station. */
+/** A letter on the chart: where an option would have the aircraft. */
 export interface SheetMark {
   readonly letter: string;
-  readonly bearingDeg: number;
-  /** 0 to 1, the farthest option at most 0.85. */
-  readonly out: number;
+  readonly position: LatLon;
 }
 
 /** What a problem is drawn with: views of its scene, and empty instruments for views that are covered. */
 export type SheetDrawing =
-  | { readonly kind: ProblemView }
+  | { readonly kind: "chart"; readonly marks: readonly SheetMark[] }
+  | { readonly kind: "panel" }
   | { readonly kind: "blank-dial"; readonly course: number | null }
-  | {
-      readonly kind: "blank-rose";
-      readonly ident: string;
-      readonly north: string;
-      readonly marks: readonly SheetMark[];
-    };
+  | { readonly kind: "blank-rose"; readonly ident: string; readonly north: string };
 
 /** How it is answered on paper. */
 export type SheetAnswer =
-  | { readonly kind: "options"; readonly options: readonly SheetOption[] }
+  /** `legend` names the figures of options that are rows; empty otherwise. */
+  | { readonly kind: "options"; readonly options: readonly SheetOption[]; readonly legend: string }
   | { readonly kind: "direction" }
   | { readonly kind: "quantity"; readonly unit: Unit }
   | { readonly kind: "panel" }
@@ -99,6 +95,10 @@ export function letteredOptions(problem: Problem): readonly (Option & SheetOptio
   });
 }
 
+/** An option where it stands without its letter, as in data: a place keeps it, for the chart shows it there. */
+export const optionText = (problem: Problem, { answer, letter, text }: Option & SheetOption): string =>
+  answer.kind === "place" && problem.mode === "choose" ? `${letter}: ${text}` : text;
+
 const letterOf = (index: number): string => String.fromCharCode("A".charCodeAt(0) + index);
 
 function answerOf(problem: Problem): SheetAnswer {
@@ -109,6 +109,7 @@ function answerOf(problem: Problem): SheetAnswer {
     return {
       kind: "options",
       options: letteredOptions(problem).map(({ letter, text }) => ({ letter, text })),
+      legend: truth.kind === "row" ? figures.map(({ label }) => label).join(", ") : "",
     };
   switch (truth.kind) {
     case "quantity":
@@ -122,10 +123,14 @@ function answerOf(problem: Problem): SheetAnswer {
   }
 }
 
+const HEARD = "You hear";
+
 /** What is to be listened to, as it is keyed: paper makes no sound. */
-function heard({ situation, case: { listenTo } }: Problem): readonly Given[] {
+function heard({ situation, case: { listenTo, given } }: Problem): readonly Given[] {
+  // A form whose question turns on what is heard says it itself.
+  if (given.some(({ label }) => label === HEARD)) return [];
   const reading = situation.receivers.find(({ settings }) => settings.name === listenTo);
-  return reading === undefined ? [] : [{ label: "You hear", value: keyed(reading.ident) }];
+  return reading === undefined ? [] : [{ label: HEARD, value: keyed(reading.ident) }];
 }
 
 function keyed(ident: IdentHeard): string {
@@ -148,12 +153,25 @@ function keyed(ident: IdentHeard): string {
 function drawingsOf(problem: Problem): readonly SheetDrawing[] {
   const { views, scene } = problem.case;
   const { covers } = scene;
-  const shown: SheetDrawing[] = views.map((kind) => ({ kind }));
-  if (views.length === 0) return shown;
-  if (covers.includes("panel") && !views.includes("panel")) shown.push(blankDial(problem));
+  const shown: SheetDrawing[] = views.map((kind) =>
+    kind === "chart" ? { kind, marks: marksOf(problem) } : { kind },
+  );
+  if (views.length === 0 || !isDrawn(problem)) return shown;
+  const { kind } = problem.truth;
+  if (covers.includes("panel") && !views.includes("panel") && kind !== "place")
+    shown.push(blankDial(problem));
   if (covers.includes("chart") && !views.includes("chart")) shown.push(blankRose(problem));
   return shown;
 }
+
+/** Whether drawing helps: not to work out miles, norths and wind, nor to judge whether a signal may be used. */
+function isDrawn({ truth, form }: Problem): boolean {
+  if (truth.kind === "place" || truth.kind === "panel") return true;
+  if (truth.kind !== "direction" && truth.kind !== "word") return false;
+  return form.skills.some((skill) => DRAWN_BANDS.has(skillOf(skill).band));
+}
+
+const DRAWN_BANDS: ReadonlySet<string> = new Set(["reading", "flying"]);
 
 function blankDial({ case: { scene } }: Problem): SheetDrawing {
   const [first] = scene.receivers;
@@ -166,7 +184,6 @@ function blankRose(problem: Problem): SheetDrawing {
     case: { scene, given },
     situation,
     truth,
-    mode,
   } = problem;
   const station = scene.stations.find(
     ({ frequencyMhz }) => frequencyMhz === situation.receivers[0]?.settings.frequencyMhz,
@@ -174,31 +191,20 @@ function blankRose(problem: Problem): SheetDrawing {
   const told = [scene.ask, ...given.map(({ value }) => value)].join(" ");
   // A station that the words do not name may be what is asked for.
   const isNamed = station !== undefined && [station.ident, station.name].some((name) => told.includes(name));
-  const marks =
-    truth.kind === "place" && truth.station !== null && mode === "choose"
-      ? marksOf(problem, truth.station)
-      : [];
   return {
     kind: "blank-rose",
     ident: isNamed ? station.ident : "station",
     north: truth.kind === "place" ? "true north" : "the station's north",
-    marks,
   };
 }
 
-function marksOf(problem: Problem, from: LatLon): readonly SheetMark[] {
-  const seen = letteredOptions(problem).flatMap(({ letter, answer }) => {
-    if (answer.kind !== "place") return [];
-    const line = inverse(from, answer.position);
-    return line.kind === "line" ? [{ letter, bearingDeg: line.azimuth, distanceNm: line.distanceNm }] : [];
-  });
-  const farthestNm = Math.max(...seen.map(({ distanceNm }) => distanceNm));
-  return seen.map(({ letter, bearingDeg, distanceNm }) => ({
-    letter,
-    bearingDeg,
-    out: (0.85 * distanceNm) / farthestNm,
-  }));
-}
+/** Options that are places, where they are to be chosen from. */
+const marksOf = (problem: Problem): readonly SheetMark[] =>
+  problem.mode !== "choose"
+    ? []
+    : letteredOptions(problem).flatMap(({ letter, answer }) =>
+        answer.kind === "place" ? [{ letter, position: answer.position }] : [],
+      );
 
 /** An answer in a key, with what it tells. */
 export interface KeyAnswer {

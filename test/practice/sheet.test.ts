@@ -21,6 +21,7 @@ import {
   letteredOptions,
   type Mode,
   makeProblem,
+  optionText,
   type Problem,
   type ProblemSet,
   problemData,
@@ -106,7 +107,7 @@ describe.each(["choose", "tell"] as const)("what a learner is given to %s", (mod
     };
     walk(data);
     const known =
-      "title note place date paper caution dontKnow problems number code mode question given label value pictures path words answer kind options letter text unit figures name items";
+      "title note place date paper caution dontKnow problems number code mode question given label value pictures path words answer kind options legend letter text unit figures name items";
     expect([...keys].filter((key) => !known.split(" ").includes(key))).toEqual([]);
   });
 
@@ -181,6 +182,32 @@ describe("a picture on paper", () => {
     expect(panel?.svg).not.toContain("covered: ");
     const onScreen = sheetPicture({ kind: "panel" }, situation, { ...SIZE, theme: THEMES.light });
     expect(onScreen.svg).toContain("covered: course");
+  });
+
+  it("has the places to choose from on its chart, each where its option says, and none to tell", () => {
+    const at = (mode: Mode) => {
+      const made = makeProblem(PRACTICE_ISLES, "place-dot", mode, 5);
+      if (made.kind === "none") throw new Error(made.says);
+      return made.problem;
+    };
+    const problem = at("choose");
+    const { drawings, situation } = sheetProblem(problem, 1);
+    const [chart] = drawings;
+    if (chart?.kind !== "chart") throw new Error("no chart");
+    expect(chart.marks.map(({ letter, position }) => ({ letter, answer: position }))).toEqual(
+      letteredOptions(problem).map(({ letter, answer }) => ({
+        letter,
+        answer: answer.kind === "place" ? answer.position : null,
+      })),
+    );
+    const { svg } = sheetPicture(chart, situation, SIZE);
+    const marks = [...svg.matchAll(/data-mark="(\w)" transform="translate\(([\d.-]+) ([\d.-]+)\)"/g)];
+    expect(marks.map(([, letter]) => letter)).toEqual(chart.marks.map(({ letter }) => letter));
+    for (const [, , x = "", y = ""] of marks) {
+      expect(Math.abs(Number(x) - SIZE.widthPx / 2)).toBeLessThan(SIZE.widthPx * 0.4);
+      expect(Math.abs(Number(y) - SIZE.heightPx / 2)).toBeLessThan(SIZE.heightPx * 0.4);
+    }
+    expect(sheetProblem(at("tell"), 1).drawings[0]).toEqual({ kind: "chart", marks: [] });
   });
 
   it("is drawn in shades of one ink", () => {
@@ -315,7 +342,8 @@ describe("a QTI item", () => {
       const item = readXml(files.get(`items/problem-${problem.code}.xml`) ?? "");
       const choices = allOf(item, "qti-simple-choice");
       const options = letteredOptions(problem);
-      expect(choices.map(({ text }) => text)).toEqual([...options.map(({ text }) => text), DONT_KNOW]);
+      const texts = options.map((option) => optionText(problem, option));
+      expect(choices.map(({ text }) => text)).toEqual([...texts, DONT_KNOW]);
       for (const [at, { attributes }] of choices.entries()) {
         const option = options[at];
         const isRight = option?.answer === problem.truth;

@@ -6,7 +6,7 @@ import { DeviationDots } from "../faces/deviation-scale.tsx";
 import { dialGeometry } from "../faces/dial-geometry.ts";
 import { CourseIndexes, DialStrip } from "../faces/dial-marks.tsx";
 import { px } from "../plain/px.ts";
-import { middleBaseline, TextLine } from "../plain/text-line.tsx";
+import { TextLine } from "../plain/text-line.tsx";
 import { TitledPicture } from "../plain/titled-picture.tsx";
 import type { Theme } from "../theme.ts";
 
@@ -45,30 +45,18 @@ export function BlankDial({ course, ...props }: BlankProps & { readonly course: 
   );
 }
 
-/** A mark on a rose: an option's letter where the option would have the aircraft. */
-export interface RoseMark {
-  readonly letter: string;
-  /** From the station, degrees from the north the rose is drawn to. */
-  readonly bearingDeg: number;
-  /** Part of the rose's inner radius, 0 to 1. */
-  readonly out: number;
-}
-
 /** A rose with the station in its middle. `north` says which north stands at the top. */
 export function BlankRose({
   ident,
   north,
-  marks = [],
   ...props
 }: BlankProps & {
   readonly ident: string;
   readonly north: string;
-  readonly marks?: readonly RoseMark[];
 }): VNode {
   const { widthPx, heightPx, theme, idPrefix } = props;
   const geometry = dialGeometry(Math.min(widthPx, heightPx));
-  const { innerRadiusPx, numeralSizePx } = geometry;
-  const wordPx = numeralSizePx * 0.9;
+  const wordPx = geometry.numeralSizePx * 0.9;
   return (
     <TitledPicture
       widthPx={widthPx}
@@ -84,25 +72,6 @@ export function BlankRose({
         <TextLine x={8} y={-6} sizePx={wordPx} fill={theme.ink} typeface="words-bold">
           {ident}
         </TextLine>
-        {marks.map(({ letter, bearingDeg, out }) => {
-          const rad = (bearingDeg * Math.PI) / 180;
-          const [x, y] = [Math.sin(rad) * out * innerRadiusPx, -Math.cos(rad) * out * innerRadiusPx];
-          return (
-            <g key={letter} data-mark={letter}>
-              <circle cx={px(x)} cy={px(y)} r={px(wordPx * 0.85)} fill={theme.paper} stroke={theme.ink} />
-              <TextLine
-                x={x}
-                y={middleBaseline(y, wordPx)}
-                sizePx={wordPx}
-                fill={theme.ink}
-                typeface="words-bold"
-                anchor="middle"
-              >
-                {letter}
-              </TextLine>
-            </g>
-          );
-        })}
       </g>
       <TextLine x={8} y={18} sizePx={NOTE_PX} fill={theme.soft} typeface="words">
         {`N: ${north}`}

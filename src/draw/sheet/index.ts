@@ -1,4 +1,4 @@
-export type { RoseMark } from "./blank-instruments.tsx";
+export type { ChartMark } from "./chart-marks.tsx";
 export { type SheetPicture, type SheetPictureWanted, sheetPicture } from "./sheet-picture.ts";
 export {
   keyDocument,

@@ -59,7 +59,7 @@ export const KEY_TYPST = `
         it.given.map(each => box[#text(fill: grey, each.label) #each.value]).join(h(4mm))
       }
     },
-    grid(columns: (1.1fr, 1fr), column-gutter: 7mm,
+    grid(columns: (1.35fr, 1fr), column-gutter: 7mm,
       answers(it),
       pad(top: 1mm, enum(tight: false, spacing: 1.3mm, numbering: "1.", ..it.steps.map(step => [#step])))),
   ))

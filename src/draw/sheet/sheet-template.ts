@@ -47,6 +47,10 @@ export const SHEET_TYPST = `
   let cells = all.map(option => grid(columns: (auto, auto, auto), column-gutter: 1.6mm, align: left + horizon,
     tick, text(size: 8pt, fill: grey, option.letter), text(weight: "bold", option.text)))
   let last = grid(columns: (auto, auto), column-gutter: 1.6mm, align: left + horizon, tick, text(data.dontKnow))
+  if problem.answer.legend != "" {
+    text(size: 8pt, fill: grey, problem.answer.legend)
+    v(2.2mm, weak: true)
+  }
   let widths = if columns == all.len() + 1 { (1fr,) * all.len() + (auto,) } else { (1fr,) * columns }
   grid(columns: widths, column-gutter: 4mm, row-gutter: 2.4mm, ..cells, last)
 }

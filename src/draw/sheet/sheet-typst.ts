@@ -15,6 +15,8 @@ export type PaperAnswer =
   | {
       readonly kind: "options";
       readonly options: readonly { readonly letter: string; readonly text: string }[];
+      /** What the figures of an option are; empty where each is one thing. */
+      readonly legend: string;
     }
   | { readonly kind: "quantity"; readonly unit: string }
   | { readonly kind: "row"; readonly figures: readonly { readonly label: string; readonly unit: string }[] }

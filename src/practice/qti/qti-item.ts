@@ -7,7 +7,7 @@
 import { type Answer, apart, type Tolerance } from "../answer.ts";
 import { opaqueId } from "../opaque-id.ts";
 import type { Problem } from "../problem.ts";
-import { DONT_KNOW, letteredOptions, sheetProblem } from "../sheet.ts";
+import { DONT_KNOW, letteredOptions, optionText, sheetProblem } from "../sheet.ts";
 import { type XmlChild, type XmlElement, xml, xmlFile } from "./xml.ts";
 
 export interface QtiPicture {
@@ -116,9 +116,10 @@ function taskOf(problem: Problem): Task {
 }
 
 function chosenTask(problem: Problem): Task {
-  const options = letteredOptions(problem).map(({ letter, ...option }) => ({
+  const options = letteredOptions(problem).map((option) => ({
     ...option,
-    id: opaqueId(problem.code, letter),
+    text: optionText(problem, option),
+    id: opaqueId(problem.code, option.letter),
   }));
   const right = options.find(({ answer }) => answer === problem.truth);
   const is = (id: string): XmlElement =>
