@@ -26,6 +26,16 @@ const FIELD_ONLY =
   /\/draw\/field\/(?!index|field-choice|field-names|chart-field|field-image)|\/panel\/(needle-field|cross-fix)/;
 /** What makes a still picture of one. */
 const FIELD_PICTURE = /\/draw\/field\/(chart-field|field-image)|\/node_modules\/(fast-png|fflate|iobuffer)\//;
+/** The engine and what it draws, as the first look needs it: in one piece, since many small ones compress worse. */
+const ENGINE = new RegExp(
+  [
+    "/src/earth/(?!speed-time-distance|two-line-fix|turn\\.)",
+    "/src/radio/(?!csv-rows|dme-pairing|ident-sound|significant-point|worldwide-)",
+    "/src/panel/(?!course-for-radial)",
+    "/src/(reason|draw)/",
+    "/node_modules/(geographiclib-geodesic|geomagnetism|d3-geo|d3-array|pure-rand)/",
+  ].join("|"),
+);
 const SOURCES = /[\\/]src[\\/](earth|radio|panel|scene|reason|practice|draw)[\\/]/;
 
 /**
@@ -123,6 +133,7 @@ export default defineConfig({
             { name: "history-plot", test: HISTORY_PLOT },
             { name: "field", test: FIELD_ONLY },
             { name: "field-picture", test: FIELD_PICTURE },
+            { name: "engine", test: ENGINE },
           ],
         },
       },

@@ -35,7 +35,7 @@ async function load(): Promise<void> {
   const [{ default: topology }, { feature }, { worldOutlines }] = await Promise.all([
     import("world-atlas/land-50m.json"),
     import("topojson-client"),
-    import("../../draw/index.ts"),
+    import("./outline-maker.ts"),
   ]);
   const land = feature(topology, topology.objects.land);
   const rings = land.features.flatMap(({ geometry }) =>
