@@ -100,6 +100,24 @@ describe("needlework problems", () => {
     expect((await problems(path, path)).stderr).toMatch(/is one operand too many/);
   });
 
+  it("puts another like a problem in its place, and keeps the author's comments", async () => {
+    const path = at("set.yaml");
+    await problems("--number", "3", "-o", path);
+    const text = `# For Tuesday.\n${readFileSync(path, "utf8")}`;
+    writeFileSync(path, text);
+    const ended = await problems(path, "--another", "2", "--seed", "9", "-o", at("next.yaml"));
+    expect(ended.code).toBe(0);
+    const [before, after] = [codesIn(text), codesIn(readFileSync(at("next.yaml"), "utf8"))];
+    expect([after[0], after[2]]).toEqual([before[0], before[2]]);
+    expect(after[1]).not.toBe(before[1]);
+    // The same form and mode: the code begins with them.
+    expect(after[1]?.slice(0, 1)).toBe(before[1]?.slice(0, 1));
+    expect(readFileSync(at("next.yaml"), "utf8")).toMatch(/^# For Tuesday\.\n/);
+    expect((await problems(path, "--another", "4")).stderr).toMatch(
+      /--another takes numbers from 1 to 3, but got "4"/,
+    );
+  });
+
   it("writes a QTI package as an archive or a folder, the same files in both, pictures among them", async () => {
     const wishes = ["--number", "3", "--seed", "5"];
     expect((await problems(...wishes, "--qti", at("q.zip"))).code).toBe(0);

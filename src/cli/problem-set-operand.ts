@@ -7,7 +7,9 @@ import { existsSync } from "node:fs";
 import { dirname, relative, resolve } from "node:path";
 import { decimalYear } from "../earth/index.ts";
 import {
+  anotherLike,
   buildSet,
+  editProblemSet,
   ISLES_DATE,
   isSkillId,
   isSlipId,
@@ -53,9 +55,17 @@ export const WISH_OPTIONS = {
   land: { value: "FILE", help: "the land under stations of your own" },
   title: { value: "TEXT", help: "the title of the set" },
   note: { value: "TEXT", help: "what the learners are told at its head" },
+  another: { value: "LIST", help: "put others like these in their place, by number, such as 2,5" },
 } as const satisfies Readonly<Record<string, OptionSpec>>;
 
-const WISHES = ["skills", "slips", "number", "seed", "mode"] as const;
+/** What only the making of problems can grant; a seed is of use too where others like some are asked for. */
+const wishesOf = (call: Call): readonly string[] => [
+  "skills",
+  "slips",
+  "number",
+  "mode",
+  ...(call.text("another") === undefined ? ["seed"] : []),
+];
 
 export interface ProblemSetOperand {
   readonly set: ProblemSet;
@@ -67,6 +77,8 @@ export interface ProblemSetOperand {
   /** Stations and land as the call named them; null where the set stands on the isles or came from a file of its own. */
   readonly stationsPath: string | null;
   readonly landPath: string | null;
+  /** The set's own file; null where the set came from elsewhere. */
+  readonly source: { readonly path: string; readonly text: string } | null;
 }
 
 /** The set that a call asks for. Throws InputFault or CallFault, each fault in a sentence. */
@@ -81,17 +93,21 @@ export async function problemSetOf(call: Call): Promise<ProblemSetOperand> {
   if (isLink(first, "problem set")) return fromLink(call, first, isles);
   const text = first.endsWith(".csv") ? "" : await operandText(first);
   if (!/(^|[{,]\s*)"?problems"?\s*:/m.test(text)) return wished(call, isles, first);
-  refuse(call, [...WISHES, "date", "land"], `${first} says that itself`);
+  refuse(call, [...wishesOf(call), "date", "land"], `${first} says that itself`);
   const read = readProblemSet(text, { path: first, open: openBeside, isles });
   if (!read.ok) throw faultsOf(read.faults);
   const files = read.sources.map(({ path }) => path);
-  return { set: titled(call, read.set), notes: [], files, isles, stationsPath: null, landPath: null };
+  const source = { path: first, text };
+  const set = titled(call, read.set);
+  return { ...withOthers(call, set), files, isles, stationsPath: null, landPath: null, source };
 }
+
+const NO_FILES = { stationsPath: null, landPath: null, source: null };
 
 const isCode = (text: string): boolean => readProblemCode(text).kind === "code" && !existsSync(text);
 
 function fromCodes(call: Call, isles: LinkWorld): ProblemSetOperand {
-  refuse(call, [...WISHES, "land"], "a code says that itself");
+  refuse(call, [...wishesOf(call), "land"], "a code says that itself");
   const world = worldOf(isles, dateOf(call, ISLES_DATE));
   const problems = new Map<string, Problem>();
   for (const code of call.operands) {
@@ -100,15 +116,16 @@ function fromCodes(call: Call, isles: LinkWorld): ProblemSetOperand {
     problems.set(opened.problem.code, opened.problem);
   }
   const set = { title: "Problems", note: "", world, problems: [...problems.values()] };
-  return { set: titled(call, set), notes: [], files: [], isles, stationsPath: null, landPath: null };
+  return { ...withOthers(call, titled(call, set)), files: [], isles, ...NO_FILES };
 }
 
 function fromLink(call: Call, link: string, isles: LinkWorld): ProblemSetOperand {
-  refuse(call, [...WISHES, "date", "land"], "the link says that itself");
+  refuse(call, [...wishesOf(call), "date", "land"], "the link says that itself");
   const read = problemSetFromLink(link, isles);
   if (!read.ok) throw new InputFault(read.faults.join("\n"));
   const { set, notes } = read;
-  return { set: titled(call, set), notes, files: [], isles, stationsPath: null, landPath: null };
+  const others = withOthers(call, titled(call, set));
+  return { set: others.set, notes: [...notes, ...others.notes], files: [], isles, ...NO_FILES };
 }
 
 const titled = (call: Call, set: ProblemSet): ProblemSet => ({
@@ -116,6 +133,25 @@ const titled = (call: Call, set: ProblemSet): ProblemSet => ({
   title: call.text("title") ?? set.title,
   note: call.text("note") ?? set.note,
 });
+
+const seedOf = (call: Call): number =>
+  numberOption(call, { name: "seed", least: 0, most: 2 ** 32 - 1, unit: "", whole: true }, 1);
+
+/** The set with other problems in place of those that `--another` numbers: the same form, told apart by the same ideas. */
+function withOthers(call: Call, set: ProblemSet): Pick<ProblemSetOperand, "set" | "notes"> {
+  const wanted = (call.text("another") ?? "").split(",").filter((word) => word.trim() !== "");
+  const problems = [...set.problems];
+  const notes: string[] = [];
+  for (const word of wanted) {
+    const like = problems[Number(word) - 1];
+    if (!/^\s*\d+\s*$/.test(word) || like === undefined)
+      throw new CallFault(`--another takes numbers from 1 to ${problems.length}, but got "${word.trim()}"`);
+    const other = anotherLike(set.world, like, { seed: seedOf(call), but: problems });
+    if (other === null) notes.push(`There is no other like number ${Number(word)}: it stays.`);
+    else problems[Number(word) - 1] = other;
+  }
+  return { set: { ...set, problems }, notes };
+}
 
 function refuse(call: Call, names: readonly string[], because: string): void {
   const given = names.find((name) => call.text(name) !== undefined);
@@ -133,13 +169,14 @@ async function wished(call: Call, isles: LinkWorld, path: string | null): Promis
       { name: "number", least: 1, most: MOST_PROBLEMS, unit: "", whole: true },
       DEFAULT_NUMBER,
     ),
-    seed: numberOption(call, { name: "seed", least: 0, most: 2 ** 32 - 1, unit: "", whole: true }, 1),
+    seed: seedOf(call),
     mode: modeOf(call),
   };
   const ground = path === null ? await islesGround(call, isles) : await ownGround(call, path);
   const built = buildSet(ground.world, wishes);
   if (built.kind === "none") throw new InputFault(built.says.replace(/\.$/, ""));
-  return { set: built.set, notes: built.notes, isles, ...ground };
+  const others = withOthers(call, built.set);
+  return { set: others.set, notes: [...built.notes, ...others.notes], isles, source: null, ...ground };
 }
 
 type Ground = Pick<ProblemSetOperand, "files" | "stationsPath" | "landPath"> & { readonly world: World };
@@ -215,8 +252,14 @@ function idsOf<Id extends string>(
 
 /** The text of a file of the set, its paths told from where the file will stand. */
 export function setFileText(operand: ProblemSetOperand, output: string): string {
-  const { set, isles, stationsPath, landPath } = operand;
+  const { set, isles, stationsPath, landPath, source } = operand;
   const folder = output === STREAM ? "." : dirname(output);
+  // In the same folder all its paths hold, so the author's own text is kept, comments and all.
+  if (source !== null && source.path !== STREAM && resolve(dirname(source.path)) === resolve(folder)) {
+    const edited = editProblemSet(source.text, set, { path: source.path });
+    if (!edited.ok) throw faultsOf(edited.faults);
+    return edited.text;
+  }
   const from = (path: string): string => relative(resolve(folder), resolve(path)).replaceAll("\\", "/");
   return writeProblemSet(set, {
     isles,

@@ -49,6 +49,7 @@ export {
   type ProblemSet,
   skillsOf,
 } from "./problem-set.ts";
+export { editProblemSet, type ProblemSetEdited } from "./problem-set-edit.ts";
 export { type ProblemSetLinkRead, problemSetFromLink, problemSetToLink } from "./problem-set-link.ts";
 export { type ProblemSetRead, type ProblemSetReadOptions, readProblemSet } from "./problem-set-read.ts";
 export { problemSetJsonSchema } from "./problem-set-shape.ts";

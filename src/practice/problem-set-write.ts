@@ -1,6 +1,7 @@
 /** A problem set as a new file. */
 
 import { type LinkWorld, landLines, quotedIfNeeded, stationLines, textPair } from "../scene/index.ts";
+import type { Problem } from "./problem.ts";
 import type { ProblemSet } from "./problem-set.ts";
 import { PROBLEM_SET_VERSION } from "./problem-set-shape.ts";
 
@@ -28,10 +29,7 @@ export function writeProblemSet(
     ownStations && stationsText(world.stations.flatMap(stationLines), stations),
     ownLand &&
       (land === undefined ? block("land", landLines(world.land)) : `land: ${quotedIfNeeded(land)}\n`),
-    block(
-      "list",
-      problems.map(({ code, form }) => `- ${code}  # ${form.title}`),
-    ),
+    block("list", problems.map(listLine)),
   ]
     .filter(Boolean)
     .join("");
@@ -48,3 +46,6 @@ function stationsText(lines: readonly string[], paths: string | readonly string[
 
 const block = (key: string, lines: readonly string[]): string =>
   `${key}:\n${lines.map((line) => `  ${line}\n`).join("")}`;
+
+/** A problem in the list, its form behind it for the person who edits the file. */
+export const listLine = ({ code, form }: Problem): string => `- ${code}  # ${form.title}`;

@@ -30,7 +30,14 @@ export { type LandRead, readLand } from "./land-file.ts";
 export { landLines } from "./land-text.ts";
 export { nearMatch } from "./near-match.ts";
 export { addFault, cited, inReadingOrder, type Reading } from "./reading.ts";
-export { type FileRecord, offsetOf, type RecordField, readField, readScalar } from "./record.ts";
+export {
+  type FileRecord,
+  offsetOf,
+  type RecordField,
+  readField,
+  readScalar,
+  scalarText,
+} from "./record.ts";
 export { resolver, resolveScene } from "./resolve.ts";
 export { beatsWith } from "./rough-signal.ts";
 export { sameSignal } from "./same-signal.ts";
@@ -72,5 +79,6 @@ export {
   tooBigFault,
 } from "./text-file.ts";
 export { directionText, positionText, quotedIfNeeded, textPair, windText } from "./written-values.ts";
+export { pairOf, withKey, withValue } from "./yaml-edit.ts";
 export { parseYamlFile } from "./yaml-file.ts";
 export { flowText } from "./yaml-flow.ts";

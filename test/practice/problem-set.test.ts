@@ -7,6 +7,7 @@ import {
   areAlike,
   buildSet,
   codesOf,
+  editProblemSet,
   FORMS,
   firedSlips,
   modesOf,
@@ -288,6 +289,81 @@ it("the document's example is a set, and its every key is told", () => {
   const keys = Object.keys(properties as object);
   expect(keys.filter((key) => !document.includes(`\`${key}\``))).toEqual([]);
   expect(keys).toHaveLength(7);
+});
+
+describe("a change to a file that is there", () => {
+  const set = built({ count: 4, title: "Four" });
+  const [a, b, c, d] = set.problems;
+  if (!a || !b || !c || !d) throw new Error("four were asked for");
+  const text = [
+    "# For Tuesday.",
+    "problems: 1   # the first",
+    "title: Four",
+    "date: 2026-07-01",
+    "list:",
+    "  # warm up",
+    `  - ${a.code}   # easy`,
+    "",
+    `  - ${b.code.toLowerCase()}`,
+    "  # the hard ones",
+    `  - ${c.code}  # hard`,
+    "note: Mind the flag.",
+    "# The end.",
+    "",
+  ].join("\n");
+  const edited = (
+    problems: ProblemSet["problems"],
+    words: Partial<Pick<ProblemSet, "title" | "note">> = {},
+  ) => {
+    const result = editProblemSet(
+      text,
+      { title: "Four", note: "Mind the flag.", problems, ...words },
+      { path: "set.yaml" },
+    );
+    if (!result.ok) throw new Error(result.faults.map(faultLine).join("\n"));
+    return result.text;
+  };
+
+  it("leaves every character where nothing changed", () => {
+    expect(edited([a, b, c])).toBe(text);
+  });
+
+  it("takes a problem's comments with it, and adds others with their form behind them", () => {
+    expect(edited([c, d, a]).split("\n")).toEqual([
+      "# For Tuesday.",
+      "problems: 1   # the first",
+      "title: Four",
+      "date: 2026-07-01",
+      "list:",
+      "  # the hard ones",
+      `  - ${c.code}  # hard`,
+      `  - ${d.code}  # ${d.form.title}`,
+      "  # warm up",
+      `  - ${a.code}   # easy`,
+      "note: Mind the flag.",
+      "# The end.",
+      "",
+    ]);
+    expect(codesOf(readBack(edited([c, d, a])))).toEqual([c.code, d.code, a.code]);
+  });
+
+  it("changes title and note, a list in brackets, and a file without a last line end", () => {
+    const words = edited([a, b, c], { title: "Five: or so", note: "" });
+    expect(words).toContain('title: "Five: or so"');
+    expect(readBack(words)).toMatchObject({ title: "Five: or so", note: "" });
+    const flow = `{ problems: 1, date: 2026-07-01, list: [${a.code}, ${b.code}] }`;
+    const one = editProblemSet(flow, { title: "T", note: "", problems: [d] }, { path: "set.yaml" });
+    expect(one.ok && readBack(one.text)).toMatchObject({ title: "T" });
+    expect(one.ok && codesOf(readBack(one.text))).toEqual([d.code]);
+    const short = `problems: 1\ndate: 2026-07-01\nlist:\n- ${a.code}`;
+    const two = editProblemSet(short, { title: "", note: "", problems: [a, d] }, { path: "set.yaml" });
+    expect(two.ok && two.text).toBe(`${short}\n- ${d.code}  # ${d.form.title}\n`);
+  });
+
+  it("is refused for a text that cannot be read", () => {
+    expect(editProblemSet("scene: 1\n", set, { path: "set.yaml" })).toMatchObject({ ok: false });
+    expect(editProblemSet("problems: [\n", set, { path: "set.yaml" })).toMatchObject({ ok: false });
+  });
 });
 
 describe("the link", () => {
