@@ -10,6 +10,7 @@ import {
   editProblemSet,
   FORMS,
   firedSlips,
+  makeProblem,
   modesOf,
   openProblem,
   type ProblemSet,
@@ -89,6 +90,30 @@ describe("a set from wishes", () => {
       return JSON.stringify(one) !== JSON.stringify(other);
     });
     expect(apart.length).toBeGreaterThan(10);
+  });
+
+  it("tells a slip asked for alone with every problem", () => {
+    const { problems } = built({ skills: ["centre-and-read"], slips: ["needle-is-aircraft"], count: 12 });
+    for (const problem of problems) expect(firedSlips(problem)).toContain("needle-is-aircraft");
+  });
+
+  it("takes for alike what has the same task, or answers too near at one station", () => {
+    const radials = Array.from({ length: 150 }, (_, seed) => {
+      const made = makeProblem(PRACTICE_ISLES, "read-radial", "tell", seed);
+      if (made.kind === "none") throw new Error(made.says);
+      return made.problem;
+    });
+    let near = 0;
+    for (const [at, one] of radials.entries())
+      for (const other of radials.slice(0, at)) {
+        const [a, b] = [one.truth, other.truth].map((truth) => (truth.kind === "direction" ? truth.deg : 0));
+        const apartDeg = Math.abs((((((a ?? 0) - (b ?? 0)) % 360) + 540) % 360) - 180);
+        const same = one.case.scene.ask === other.case.scene.ask;
+        if (same && apartDeg < 2) near += 1;
+        if (apartDeg > 4 || !same) expect(areAlike(one, other)).toBe(false);
+        if (same && apartDeg < 2) expect(areAlike(one, other)).toBe(true);
+      }
+    expect(near).toBeGreaterThan(2);
   });
 
   it("is set to tell where that is asked for", () => {

@@ -179,6 +179,8 @@ describe("a picture on paper", () => {
     const [, panel] = picturesOf({ drawings, situation });
     expect(panel?.svg).toContain('data-blank="course"');
     expect(panel?.svg).toContain('data-blank="TO/FROM"');
+    // The needle is drawn in among the dots, which no box may hide.
+    expect(panel?.svg.match(/data-blank="[^"]*"/g)).toEqual(['data-blank="TO/FROM"', 'data-blank="course"']);
     expect(panel?.svg).not.toContain("covered: ");
     const onScreen = sheetPicture({ kind: "panel" }, situation, { ...SIZE, theme: THEMES.light });
     expect(onScreen.svg).toContain("covered: course");
