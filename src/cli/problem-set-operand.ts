@@ -4,12 +4,10 @@
  */
 
 import { existsSync } from "node:fs";
-import { dirname, relative, resolve } from "node:path";
 import { decimalYear } from "../earth/index.ts";
 import {
   anotherLike,
   buildSet,
-  editProblemSet,
   ISLES_DATE,
   isSkillId,
   isSlipId,
@@ -25,7 +23,6 @@ import {
   SKILL_IDS,
   SLIPS,
   type World,
-  writeProblemSet,
 } from "../practice/index.ts";
 import { isLink, type LinkWorld, readLand } from "../scene/index.ts";
 import type { Call, OptionSpec } from "./command.ts";
@@ -34,7 +31,6 @@ import { CallFault, faultsOf, InputFault } from "./faults.ts";
 import { readIsles } from "./isles.ts";
 import { numberOption } from "./number-option.ts";
 import { readStationList } from "./station-list.ts";
-import { STREAM } from "./streams.ts";
 import { openBeside, operandText } from "./text-files.ts";
 import { today } from "./today.ts";
 
@@ -247,23 +243,5 @@ function idsOf<Id extends string>(
     throw new CallFault(
       `no ${what} is called ${word}${near === "" ? `; they are ${known.join(", ")}` : near}`,
     );
-  });
-}
-
-/** The text of a file of the set, its paths told from where the file will stand. */
-export function setFileText(operand: ProblemSetOperand, output: string): string {
-  const { set, isles, stationsPath, landPath, source } = operand;
-  const folder = output === STREAM ? "." : dirname(output);
-  // In the same folder all its paths hold, so the author's own text is kept, comments and all.
-  if (source !== null && source.path !== STREAM && resolve(dirname(source.path)) === resolve(folder)) {
-    const edited = editProblemSet(source.text, set, { path: source.path });
-    if (!edited.ok) throw faultsOf(edited.faults);
-    return edited.text;
-  }
-  const from = (path: string): string => relative(resolve(folder), resolve(path)).replaceAll("\\", "/");
-  return writeProblemSet(set, {
-    isles,
-    ...(stationsPath === null || stationsPath === STREAM ? {} : { stations: from(stationsPath) }),
-    ...(landPath === null ? {} : { land: from(landPath) }),
   });
 }

@@ -4,7 +4,8 @@ import { chartDescription, panelSentence } from "../draw/index.ts";
 import { keyData, keyProblems, type Problem, problemData, sheetProblems } from "../practice/index.ts";
 import type { Command } from "./command.ts";
 import { CallFault, EXIT_DONE } from "./faults.ts";
-import { type ProblemSetOperand, problemSetOf, setFileText, WISH_OPTIONS } from "./problem-set-operand.ts";
+import { type ProblemSetOperand, problemSetOf, WISH_OPTIONS } from "./problem-set-operand.ts";
+import { setFileText } from "./problem-set-text.ts";
 import { print, STREAM, tell } from "./streams.ts";
 import { writeWhole } from "./write-whole.ts";
 

@@ -58,10 +58,6 @@ export type { QtiPicture } from "./qti/qti-item.ts";
 export { type PackagePicture, qtiPackage } from "./qti/qti-package.ts";
 export {
   DONT_KNOW,
-  type KeyAnswer,
-  type KeyProblem,
-  keyProblem,
-  keyProblems,
   letteredOptions,
   optionText,
   type SheetAnswer,
@@ -72,6 +68,12 @@ export {
   sheetProblem,
   sheetProblems,
 } from "./sheet.ts";
+export {
+  type KeyAnswer,
+  type KeyProblem,
+  keyProblem,
+  keyProblems,
+} from "./sheet-key.ts";
 export {
   isSkillId,
   SKILL_BANDS,

@@ -1,6 +1,6 @@
 /**
- * A problem set as plain data for paper and for other programs: what the learner sees, and apart from it the key. One function makes each, so
- * that nothing of the key can get among the problems.
+ * A problem set as plain data for paper and for other programs: what the learner sees. The key is made apart (sheet-key.ts), so that nothing
+ * of it can get among the problems.
  */
 
 import type { LatLon } from "../earth/index.ts";
@@ -14,7 +14,6 @@ import type { Problem } from "./problem.ts";
 import type { ProblemCode } from "./problem-code.ts";
 import type { ProblemSet } from "./problem-set.ts";
 import { skillOf } from "./skills.ts";
-import { slipOf } from "./slips.ts";
 
 /** Under each problem, whatever it asks: scored as not yet, and no idea is read out of it. */
 export const DONT_KNOW = "I don't know yet";
@@ -76,7 +75,7 @@ export function sheetProblem(problem: Problem, number: number): SheetProblem {
     question: scene.ask,
     given: [...given, ...heard(problem)],
     drawings: drawingsOf(problem),
-    answer: answerOf(problem),
+    answer: sheetAnswer(problem),
     situation,
   };
 }
@@ -101,7 +100,8 @@ export const optionText = (problem: Problem, { answer, letter, text }: Option & 
 
 const letterOf = (index: number): string => String.fromCharCode("A".charCodeAt(0) + index);
 
-function answerOf(problem: Problem): SheetAnswer {
+/** How the problem is answered on paper. */
+export function sheetAnswer(problem: Problem): SheetAnswer {
   const { truth, mode } = problem;
   const { words, figures = [], items = [] } = problem.case;
   // Words to tell are among few, and are to be known: they stand there to be ticked.
@@ -126,7 +126,7 @@ function answerOf(problem: Problem): SheetAnswer {
 const HEARD = "You hear";
 
 /** What is to be listened to, as it is keyed: paper makes no sound. */
-function heard({ situation, case: { listenTo, given } }: Problem): readonly Given[] {
+export function heard({ situation, case: { listenTo, given } }: Problem): readonly Given[] {
   // A form whose question turns on what is heard says it itself.
   if (given.some(({ label }) => label === HEARD)) return [];
   const reading = situation.receivers.find(({ settings }) => settings.name === listenTo);
@@ -205,69 +205,3 @@ const marksOf = (problem: Problem): readonly SheetMark[] =>
     : letteredOptions(problem).flatMap(({ letter, answer }) =>
         answer.kind === "place" ? [{ letter, position: answer.position }] : [],
       );
-
-/** An answer in a key, with what it tells. */
-export interface KeyAnswer {
-  /** Null where there are no options. */
-  readonly letter: string | null;
-  readonly text: string;
-  readonly isRight: boolean;
-  /** The mistaken ideas that lead here, as learners hold them. */
-  readonly ideas: readonly string[];
-}
-
-export interface KeyProblem {
-  readonly number: number;
-  readonly code: ProblemCode;
-  readonly title: string;
-  readonly question: string;
-  readonly given: readonly Given[];
-  /** The letter too where there are options. */
-  readonly right: string;
-  readonly answers: readonly KeyAnswer[];
-  /** How the truth is reached. */
-  readonly steps: readonly string[];
-}
-
-/** The key of a problem: the right answer, what each other answer tells, and why. */
-export function keyProblem(problem: Problem, number: number): KeyProblem {
-  const { code, form, truth } = problem;
-  const { scene, given, steps } = problem.case;
-  const answers = answerOf(problem).kind === "options" ? optionAnswers(problem) : toldAnswers(problem);
-  const letter = answers.find(({ isRight }) => isRight)?.letter ?? null;
-  const text = answerText(truth);
-  return {
-    number,
-    code,
-    title: form.title,
-    question: scene.ask,
-    given: [...given, ...heard(problem)],
-    right: letter === null ? text : `${letter}  ${text}`,
-    answers,
-    steps: steps(),
-  };
-}
-
-export const keyProblems = ({ problems }: Pick<ProblemSet, "problems">): readonly KeyProblem[] =>
-  problems.map((problem, at) => keyProblem(problem, at + 1));
-
-const optionAnswers = (problem: Problem): readonly KeyAnswer[] =>
-  letteredOptions(problem).map(({ letter, text, answer, slips }) => ({
-    letter,
-    text,
-    isRight: answer === problem.truth,
-    ideas: slips.map((slip) => slipOf(slip).name),
-  }));
-
-/** Without options: every wrong answer that an idea leads to, ideas with one answer together. */
-function toldAnswers({ truth, slipAnswers }: Problem): readonly KeyAnswer[] {
-  const ideas = new Map<string, string[]>();
-  for (const { slip, answer } of slipAnswers) {
-    const text = answerText(answer);
-    ideas.set(text, [...(ideas.get(text) ?? []), slipOf(slip).name]);
-  }
-  return [
-    { letter: null, text: answerText(truth), isRight: true, ideas: [] },
-    ...[...ideas].map(([text, names]) => ({ letter: null, text, isRight: false, ideas: names })),
-  ];
-}

@@ -4,10 +4,11 @@
  * a learner is sent, says nothing of it.
  */
 
-import { type Answer, apart, type Tolerance } from "../answer.ts";
+import { type Answer, apart } from "../answer.ts";
 import { opaqueId } from "../opaque-id.ts";
 import type { Problem } from "../problem.ts";
 import { DONT_KNOW, letteredOptions, optionText, sheetProblem } from "../sheet.ts";
+import { type Field, fieldsOf } from "./told-figures.ts";
 import { type XmlChild, type XmlElement, xml, xmlFile } from "./xml.ts";
 
 export interface QtiPicture {
@@ -94,18 +95,6 @@ interface Task {
   readonly declarations: readonly XmlElement[];
   readonly body: readonly XmlElement[];
   readonly processing: XmlElement;
-}
-
-/** One figure to be told. */
-interface Field {
-  readonly identifier: string;
-  readonly label: string;
-  readonly unit: string;
-  /** Of a direction, which goes round at 360. */
-  readonly isDirection: boolean;
-  /** The figure of an answer of this form. */
-  of(answer: Answer): number | null;
-  readonly tolerance: number;
 }
 
 /** Told in figures where the answer is figures; chosen otherwise, also where a map or an order would be told by hand. */
@@ -250,64 +239,3 @@ function within({ identifier, isDirection, tolerance }: Field, figure: number): 
 
 /** Without the crumbs of binary fractions, never in powers of ten. */
 const figureText = (value: number): string => String(Number(value.toFixed(6)) + 0);
-
-function fieldsOf({ truth, case: { tolerance, figures = [] } }: Problem): readonly Field[] {
-  switch (truth.kind) {
-    case "direction":
-      return [
-        direction("RESPONSE", "Answer, three digits", tolerance.deg ?? 0, (answer) =>
-          answer.kind === "direction" ? answer.deg : null,
-        ),
-      ];
-    case "quantity":
-      return [
-        {
-          identifier: "RESPONSE",
-          label: "Answer",
-          unit: truth.unit,
-          isDirection: false,
-          of: (answer) => (answer.kind === "quantity" ? answer.value : null),
-          tolerance: Math.max(tolerance.value ?? 0, (tolerance.share ?? 0) * Math.abs(truth.value)),
-        },
-      ];
-    case "wind":
-      return [
-        direction("FROM", "From, degrees true", tolerance.deg ?? 0, (answer) =>
-          answer.kind === "wind" ? answer.fromDeg : null,
-        ),
-        {
-          identifier: "SPEED",
-          label: "Speed",
-          unit: "kt",
-          isDirection: false,
-          of: (answer) => (answer.kind === "wind" ? answer.speedKt : null),
-          tolerance: tolerance.kt ?? 0,
-        },
-      ];
-    case "row":
-      return figures.map((figure) => rowField(figure, tolerance));
-    default:
-      return [];
-  }
-}
-
-const direction = (identifier: string, label: string, tolerance: number, of: Field["of"]): Field => ({
-  identifier,
-  label,
-  unit: "",
-  isDirection: true,
-  of,
-  tolerance,
-});
-
-const rowField = (
-  { name, label, unit }: { readonly name: string; readonly label: string; readonly unit: string },
-  { figures }: Tolerance,
-): Field => ({
-  identifier: name,
-  label,
-  unit,
-  isDirection: name.endsWith("Deg"),
-  of: (answer) => (answer.kind === "row" ? (answer.figures[name] ?? null) : null),
-  tolerance: figures?.[name] ?? 0,
-});
