@@ -94,6 +94,16 @@ describe("the discrimination", () => {
     expect(of(log).discrimination?.verdict).toBe("keep");
   });
 
+  it("counts a learner's every answer, and his share right of the others only", () => {
+    // Learner n answers the item n % 3 + 1 times.
+    const times = (at: number) => Array.from({ length: (at % 3) + 1 }, () => at);
+    const asked = Array.from({ length: 60 }, (_, at) => at).flatMap(times);
+    const pick = (at: number) => (at % 7 >= 3 ? 0 : 1);
+    const log = [...others(60, strength), ...asked.map((at) => logged(`learner-${at}`, pick(at)))];
+    const wanted = pointBiserial(asked.map((at) => ({ did: pick(at) === 0, score: strength(at) / 4 })));
+    expect(of(log).discrimination?.correlation).toBeCloseTo(wanted!, 12);
+  });
+
   it("puts in doubt an item that the weaker get right", () => {
     const log = [...others(50, strength), ...item(50, (at) => (at % 5 < 2 ? 0 : 1))];
     expect(of(log).discrimination?.verdict).toBe("doubtful");
@@ -187,8 +197,8 @@ describe("the fidelity of a slip", () => {
     expect(slipFidelity(SPACE, log)).toEqual([]);
   });
 
-  it("asks only where the option is on offer, and holds out over hundreds of answers", () => {
-    const log = [...Array.from({ length: 300 }, () => elsewhere("a", "nose")).flat(), logged("a", 3)];
+  it("asks only where the option is on offer, and holds out over thousands of answers", () => {
+    const log = [...Array.from({ length: 1000 }, () => elsewhere("a", "nose")).flat(), logged("a", 3)];
     expect(slipFidelity(SPACE, log).map(({ key }) => key)).toEqual([]);
     const offered = { ...CHOOSE, slipOptions: { ...CHOOSE.slipOptions, nose: 3 } };
     const found = slipFidelity(SPACE, [...log, logged("a", 3, { item: offered, form: "side-call" })]).filter(
@@ -214,6 +224,11 @@ describe("the answers held out", () => {
     expect(result.answers).toBe(15);
     expect(result.mayNameSlips).toBe(true);
     expect(result.modelBits).toBeLessThan(result.facilityBits);
+    // Of the first seven of each: 6 of 9 right where needle fires, 8 of 12 where reads does; with one right and one wrong more, 7/11
+    // and 9/14. Held out: 3 wrong and 6 right of the one, 2 wrong and 4 right of the other, each with three wrong options.
+    const bits =
+      3 * Math.log2(4 / 33) + 6 * Math.log2(7 / 11) + 2 * Math.log2(5 / 42) + 4 * Math.log2(9 / 14);
+    expect(result.facilityBits).toBeCloseTo(-bits / 15, 12);
   });
 
   it("are foretold no better where answers have nothing to do with slips", () => {

@@ -76,6 +76,11 @@ describe("the standing in a skill", () => {
   it("asks for another answer before three rights, or after a wrong one", () => {
     expect(stands(NEW_SKILL_RECORD)).toEqual(["not-yet", "answer-another"]);
     expect(stands(days(CALL, FORECAST))).toEqual(["not-yet", "answer-another"]);
+    // Two typed rights are enough to be taken as knowing, and not enough to be called so.
+    const told = { of: item("tell", 6, "page-left-right") };
+    const twice = days({ ...CALL, ...told }, { ...FORECAST, ...told });
+    expect(twice.known).toBeGreaterThan(0.95);
+    expect(stands(twice)).toEqual(["not-yet", "answer-another"]);
     const wrong = answered(days(CALL, FORECAST, { ...CALL, ...LATER }), 1);
     expect(stands(wrong)).toEqual(["not-yet", "answer-another"]);
   });

@@ -141,6 +141,7 @@ describe("a diagnostic run", () => {
     expect(diagnosisIsDone(still(5))).toBe(true);
     expect(diagnosisIsDone([...still(2), Float64Array.of(0.4, 0.26), ...still(2)])).toBe(false);
     expect(diagnosisIsDone([Float64Array.of(0.4, 0.26), ...still(5)])).toBe(true);
+    expect(diagnosisIsDone([Float64Array.of(0.4, 0.26), ...still(4)])).toBe(false);
   });
 
   it("goes on before four answers, and ends at twenty however it moves", () => {

@@ -2,8 +2,11 @@ import { describe, expect, it } from "vitest";
 import { syntheticSource } from "../../../test/synthetic-problems.ts";
 import { chance } from "../chance.ts";
 import { ACCEPTANCE_CASES, missedDemands, runCase } from "./acceptance.ts";
+import { afterAnswers, priorBelief, slipBeliefs } from "./belief.ts";
+import { hypothesisSpace } from "./hypotheses.ts";
 import type { SlipOption } from "./item-evidence.ts";
 import { type SimulatedLearner, type SimulatedProblem, simulatedPick } from "./simulated-learner.ts";
+import { simulate } from "./simulation.ts";
 
 const problem = (
   slipOptions: Readonly<Record<string, SlipOption>>,
@@ -26,6 +29,11 @@ const settled = (slips: readonly string[], composes = 0): SimulatedLearner => ({
   guesses: 0.3,
   composes,
 });
+const rights = (count: number) =>
+  Array.from(
+    { length: count },
+    () => ({ item: problem({}).item, answer: { pick: 0, confidence: null } }) as const,
+  );
 const DRAWS = 20_000;
 
 describe("a made-up learner", () => {
@@ -71,6 +79,49 @@ describe("a made-up learner", () => {
         4 * Math.sqrt((share * (1 - share)) / DRAWS),
       );
     });
+  });
+});
+
+describe("the outcome", () => {
+  // Items that tell nothing: beliefs stay at the prior, in the order of the bases.
+  const dull = { candidates: () => [problem({})] };
+  const scope = ["a", "b", "c", "d"].map((id, at) => ({ id, base: 0.12 - 0.03 * at }));
+  const of = (...slips: readonly string[]) =>
+    simulate(dull, {
+      scope,
+      learners: 3,
+      items: 6,
+      endsWhenDone: false,
+      candidates: 1,
+      learner: () => ({ ...settled(slips), careless: 0 }),
+      seed: 1,
+    });
+
+  it.each<[readonly string[], number | null, number | null]>([
+    [["a"], 1, 1],
+    [["c"], 0, 1],
+    [["d"], 0, 0],
+    [["b", "d"], 0, 0.5],
+    [[], null, null],
+  ])("of learners who hold %j counts the likeliest and the three likeliest", (slips, top, three) => {
+    expect(of(...slips)).toMatchObject({
+      topHeld: top,
+      heldInTopThree: three,
+      meanItems: 6,
+      justGuessing: 0,
+    });
+  });
+
+  it("gives the mean square of belief less truth", () => {
+    const held = slipBeliefs(afterAnswers(priorBelief(hypothesisSpace(scope)), rights(6)));
+    const squares = [...held].map((belief, at) => (at === 1 ? 1 - belief : belief) ** 2);
+    expect(of("b").brier).toBeCloseTo(squares.reduce((sum, one) => sum + one, 0) / 4, 12);
+  });
+
+  it("lets a learner go when his diagnosis is done", () => {
+    const setup = { scope, learners: 3, items: 20, candidates: 1, learner: () => settled([]), seed: 1 };
+    expect(simulate(dull, { ...setup, endsWhenDone: true }).meanItems).toBe(4);
+    expect(simulate(dull, { ...setup, endsWhenDone: false }).meanItems).toBe(20);
   });
 });
 

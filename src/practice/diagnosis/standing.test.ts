@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { afterAnswers, priorBelief } from "./belief.ts";
+import { afterAnswers, priorBelief, slipBeliefs } from "./belief.ts";
 import { hypothesisSpace } from "./hypotheses.ts";
 import type { ItemAnswer, ItemEvidence } from "./item-evidence.ts";
 import { type AnsweredItem, standing } from "./standing.ts";
@@ -36,6 +36,21 @@ describe("the standing", () => {
     const one = times(8, answered("read-radial", 0, "reads"));
     expect(stands(one)).toMatchObject({ reads: "open" });
     expect(stands([...one, answered("place-dot", 0, "reads")])).toMatchObject({ reads: "cleared" });
+  });
+
+  it("clears no slip that is still likelier than .05, though it was asked enough", () => {
+    // Rights that the learner himself calls guesses say less.
+    const history = ["read-radial", "place-dot"].map(
+      (form): AnsweredItem => ({
+        form,
+        item: fired("reads"),
+        answer: { pick: 0, confidence: "guess" },
+      }),
+    );
+    const belief = slipBeliefs(afterAnswers(priorBelief(SPACE), history))[0]!;
+    expect(belief).toBeGreaterThan(0.05);
+    expect(belief).toBeLessThan(0.3);
+    expect(stands(history)).toMatchObject({ reads: "open" });
   });
 
   it("clears nothing by rights in which the slip was silent", () => {
