@@ -1,6 +1,7 @@
 /** Prints how fast the parts are that the bench redraws and the classroom waits for. `npm run bench [-- navaids.csv]`. */
 
 import { bearings } from "./bearings.ts";
+import { diagnosis } from "./diagnosis.ts";
 import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
@@ -13,6 +14,7 @@ for (const section of [
   bearings,
   panelStates,
   problems,
+  diagnosis,
   needleFields,
   () => worldwide(process.argv[2] ?? null),
   signals,

@@ -17,7 +17,7 @@ import {
   type SimulationOutcome,
 } from "../src/practice/diagnosis/index.ts";
 import { FORMS, SLIPS } from "../src/practice/index.ts";
-import { PRACTICE_ISLES } from "../test/practice-world.ts";
+import { islesWorld } from "./isles-world.ts";
 
 const INTO = "docs/diagnosis.md";
 const SEEDS = [1, 2, 3, 4, 5];
@@ -42,13 +42,15 @@ interface Ran {
   readonly mean: SimulationOutcome;
 }
 
+const world = islesWorld();
+
 function run(one: AcceptanceCase): Ran {
   const slips = one.scope === "lesson" ? SLIPS.slice(0, LESSON_SLIPS) : SLIPS;
   const scope = slips.map(({ id, base }) => ({ id, base }));
   const outcomes = SEEDS.map((seed) => {
     const given = { mode: one.mode, perForm: PROBLEMS_OF_A_FORM, seed };
     const source = generatedSource(
-      PRACTICE_ISLES,
+      world,
       scope.map(({ id }) => id),
       given,
     );

@@ -130,7 +130,9 @@ const SCOPE = Array.from({ length: 12 }, (_, at) => ({
   base: [0.12, 0.07, 0.03][at % 3]!,
 }));
 const SOURCE = syntheticSource(SCOPE.map(({ id }) => id));
-const LESSON_CASES = ACCEPTANCE_CASES.filter(({ scope }) => scope === "lesson");
+const LESSON_CASES = ACCEPTANCE_CASES.filter(
+  ({ scope, demands }) => scope === "lesson" && demands.length > 0,
+);
 const run = (one: (typeof ACCEPTANCE_CASES)[number], seed = 4, learners = 20) =>
   runCase(one, { scope: SCOPE, source: SOURCE, learners, seed });
 
