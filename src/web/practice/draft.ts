@@ -7,7 +7,6 @@ import { type LatLon, latLonText, threeDigits } from "../../earth/index.ts";
 import type { Flag } from "../../panel/index.ts";
 import {
   type Answer,
-  answerText,
   NEEDLES,
   type Needle,
   OPTION_LETTERS,
@@ -16,6 +15,7 @@ import {
   readTypedAnswer,
   shownOrder,
 } from "../../practice/index.ts";
+import { answerWords } from "./answer-words.ts";
 
 /** Stands for a part that is not chosen yet. */
 const OPEN = "…";
@@ -115,7 +115,9 @@ export function optionTexts(problem: Problem, options: Options): readonly Answer
   return shownOrder(problem, options).flatMap((at, place) => {
     const option = options.options[at];
     if (option === undefined) return [];
-    const text = option.answer.kind === "place" ? `Place ${letterOf(place)}` : answerText(option.answer);
+    // A place stands on the chart: its name would do the learner's work.
+    const text =
+      option.answer.kind === "place" ? `Place ${letterOf(place)}` : answerWords(problem, option.answer);
     return [{ text, key: place }];
   });
 }

@@ -2,14 +2,8 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import {
-  type Answer,
-  answerText,
-  type Marked,
-  type Problem,
-  type Response,
-  slipOf,
-} from "../../practice/index.ts";
+import { type Marked, type Problem, type Response, slipOf } from "../../practice/index.ts";
+import { answerLines } from "./answer-words.ts";
 import type { Practice } from "./practice-state.ts";
 import { type Asked, onwardFrom, type Run, slipToRefute } from "./run.ts";
 
@@ -38,12 +32,16 @@ export function Feedback({ practice, run, asked, problem, marked, plates }: Feed
         {response.kind === "answer" && marked.verdict === "wrong" ? (
           <div>
             <dt>You answered</dt>
-            <dd>{inWords(response.answer)}</dd>
+            <dd>
+              <Lines lines={answerLines(problem, response.answer)} />
+            </dd>
           </div>
         ) : null}
         <div class="truth">
           <dt>It is</dt>
-          <dd>{inWords(problem.truth)}</dd>
+          <dd>
+            <Lines lines={answerLines(problem, problem.truth)} />
+          </dd>
         </div>
       </dl>
       {slip === null ? null : (
@@ -76,4 +74,13 @@ export function Feedback({ practice, run, asked, problem, marked, plates }: Feed
 
 const VERDICTS = { right: "Right", wrong: "Not so", "dont-know": "Not yet, then: here is the way" } as const;
 
-const inWords = (answer: Answer): string => answerText(answer);
+const Lines = ({ lines }: { readonly lines: readonly string[] }): JSX.Element =>
+  lines.length === 1 ? (
+    <span>{lines[0]}</span>
+  ) : (
+    <ol>
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ol>
+  );

@@ -4,8 +4,8 @@ import type { JSX } from "preact";
 import { useMemo, useRef } from "preact/hooks";
 import { Chart, type ChartView, fitView, Panel, ReceiverFace, type Theme } from "../../draw/index.ts";
 import { inverse } from "../../earth/index.ts";
-import { DEGREES_PER_DOT, DOTS_EACH_SIDE } from "../../panel/index.ts";
-import type { Ghost, Problem } from "../../practice/index.ts";
+import { DEGREES_PER_DOT, DOTS_EACH_SIDE, type ReceiverReading } from "../../panel/index.ts";
+import { answerText, type Ghost, type Problem } from "../../practice/index.ts";
 import type { Situation } from "../../scene/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
 import type { Practice } from "./practice-state.ts";
@@ -21,7 +21,7 @@ const FACE_PX = 148;
 
 /** Two plates, each as large as it is given room. */
 export function GhostPlates({ practice, problem, ghost, theme }: GhostPlatesProps): JSX.Element {
-  const so = useMemo(() => practice.resolve({ ...problem.case.scene, covers: [] }), [problem]);
+  const so = useMemo(() => asItIs(practice, problem), [problem]);
   const had = useMemo(() => asAnswered(practice.resolve({ ...ghost.scene, covers: [] }), ghost), [ghost]);
   const panels = ghost.panel !== null || isAnotherPanel(so, had);
   return (
@@ -38,6 +38,25 @@ export function GhostPlates({ practice, problem, ghost, theme }: GhostPlatesProp
       />
     </div>
   );
+}
+
+/** The truth by the same road as the answer: where a question looks ahead, it too is flown on. */
+function asItIs(practice: Practice, { case: { scene, ghost }, truth }: Problem): Situation {
+  const own = ghost(truth);
+  const situation = practice.resolve({ ...(own?.scene ?? scene), covers: [] });
+  const [reading] = situation.receivers;
+  // The middle of "part left" stands in for the needle only where the scene itself shows another one.
+  const shows =
+    truth.kind === "panel" && reading !== undefined && panelOfReading(reading) === answerText(truth);
+  return own === null || shows ? situation : asAnswered(situation, own);
+}
+
+function panelOfReading({ flag, needleSide, fullScale }: ReceiverReading): string {
+  const needle =
+    needleSide === null || needleSide === "centre"
+      ? "centred"
+      : (`${fullScale ? "full" : "part"} ${needleSide}` as const);
+  return answerText({ kind: "panel", flag, needle });
 }
 
 /** Whether the two differ in what a receiver is set to, and not in where the aircraft is. */

@@ -1,4 +1,4 @@
-/** An ident to be listened to, heard and drawn in Morse code; what is covered of it is neither. */
+/** An ident to be listened to, heard and drawn in Morse code. */
 
 import type { JSX } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
@@ -11,13 +11,20 @@ import { createBench } from "../state/bench.ts";
 export interface IdentToHearProps {
   readonly problem: Problem;
   readonly receiver: string;
+  /** Whether the letters may be told: once the answer was given. */
+  readonly told: boolean;
   readonly theme: Theme;
 }
 
-export function IdentToHear({ problem, receiver, theme }: IdentToHearProps): JSX.Element | null {
+/** To hear the code is the question, so it sounds whatever is covered; its letters are not told. */
+export function IdentToHear({ problem, receiver, told, theme }: IdentToHearProps): JSX.Element | null {
   const bench = useMemo(
-    () => createBench({ name: problem.code, origin: "demo" }, problem.case.scene),
-    [problem],
+    () =>
+      createBench(
+        { name: problem.code, origin: "demo" },
+        { ...problem.case.scene, covers: told ? [] : [`${receiver}.frequency`] },
+      ),
+    [problem, receiver, told],
   );
   const identify = useMemo(() => createIdentify(bench), [bench]);
   useEffect(() => identify.close, [identify]);

@@ -12,8 +12,12 @@ export interface OptionButtonsProps {
 
 /** The draft is the option's letter; its digit chooses it too (see `option-keys.ts`). */
 export function OptionButtons({ legend, texts, draft, onDraft }: OptionButtonsProps): JSX.Element {
+  const longest = Math.max(...texts.map(({ text }) => text.length));
   return (
-    <fieldset class="practice-options" data-short={texts.every(({ text }) => text.length <= 12)}>
+    <fieldset
+      class="practice-options"
+      data-length={longest <= 4 ? "short" : longest <= 14 ? "middling" : "long"}
+    >
       <legend class="unseen">{legend}</legend>
       {texts.map(({ text, key }, place) => (
         <label key={key} class="practice-option">

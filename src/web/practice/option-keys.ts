@@ -17,6 +17,8 @@ export function useOptionKeys(count: number, onDraft: (draft: string) => void): 
       if (!Number.isInteger(place) || place < 0 || place >= count) return;
       event.preventDefault();
       draft.current(letterOf(place));
+      // So that Enter gives it.
+      document.querySelectorAll<HTMLElement>(".practice-option input")[place]?.focus();
     };
     addEventListener("keydown", onKey);
     return () => removeEventListener("keydown", onKey);

@@ -3,8 +3,9 @@
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Theme } from "../../draw/index.ts";
-import { answerText, type Problem, type ProblemView } from "../../practice/index.ts";
+import type { Problem, ProblemView } from "../../practice/index.ts";
 import type { Situation } from "../../scene/index.ts";
+import { answerWords } from "./answer-words.ts";
 import { answerOf, optionPlaces, placeDraft } from "./draft.ts";
 import { Feedback } from "./feedback.tsx";
 import { GhostPlates } from "./ghost-plates.tsx";
@@ -44,7 +45,10 @@ export function ProblemScreen(props: ProblemScreenProps): JSX.Element {
   const situation = useShown(practice, problem, marked !== null);
   const options = useMemo(() => optionsShown(problem, asked.believed), [problem, asked.believed]);
   const pointable = marked === null && options === null && problem.truth.kind === "place";
-  const pins = useMemo(() => pinsOf(problem, options, asked.draft), [problem, options, asked.draft]);
+  const pins = useMemo(
+    () => (marked === null ? pinsOf(problem, options, asked.draft) : []),
+    [problem, options, asked.draft, marked],
+  );
   const ghost = marked?.ghost ?? null;
   const plates =
     ghost === null ? null : <GhostPlates practice={practice} problem={problem} ghost={ghost} theme={theme} />;
@@ -81,7 +85,13 @@ export function ProblemScreen(props: ProblemScreenProps): JSX.Element {
       </div>
       <section class="sheet practice-answer" aria-label="Your answer" hidden={!seen("answer")}>
         {problem.case.listenTo === undefined ? null : (
-          <IdentToHear key={problem.code} problem={problem} receiver={problem.case.listenTo} theme={theme} />
+          <IdentToHear
+            key={problem.code}
+            problem={problem}
+            receiver={problem.case.listenTo}
+            told={marked !== null}
+            theme={theme}
+          />
         )}
         {marked === null ? (
           <GiveAnswer
@@ -117,7 +127,7 @@ export function ProblemScreen(props: ProblemScreenProps): JSX.Element {
           ? ""
           : marked.verdict === "right"
             ? "Right."
-            : `The answer: ${answerText(problem.truth)}.`}
+            : `The answer: ${answerWords(problem, problem.truth)}.`}
       </p>
     </div>
   );
@@ -135,6 +145,7 @@ function whereWords(run: Run, { followUp, given }: Asked): string {
   if (followUp !== null) return "One like it, now that you have seen why";
   const at = turnsDone(run) + (given === null ? 1 : 0);
   const length = lengthOf(run);
+  if (length === 1) return "One problem";
   return length === null ? `Problem ${at}` : `Problem ${at} of ${length}`;
 }
 

@@ -85,9 +85,15 @@ export function TellInput({ problem, draft, onDraft }: TellInputProps): JSX.Elem
       const [from = "", speed = ""] = partsOf(draft, "/", 2);
       return (
         <div class="practice-dials">
-          <DirectionDial name="Wind from" draft={from} onDraft={(next) => onDraft(windDraft(next, speed))} />
+          <DirectionDial
+            name="Wind from"
+            shown
+            draft={from}
+            onDraft={(next) => onDraft(windDraft(next, speed))}
+          />
           <NumberDial
             name="Wind speed"
+            shown
             unit="kt"
             draft={speed}
             onDraft={(next) => onDraft(windDraft(from, next))}
@@ -148,13 +154,16 @@ function Choice({ legend, choices, chosen, onChoose }: ChoiceProps): JSX.Element
 
 interface DialProps {
   readonly name: string;
+  /** Whether the name is written beside it: where there are several. */
+  readonly shown?: boolean;
   readonly draft: string;
   readonly onDraft: (draft: string) => void;
 }
 
-const DirectionDial = ({ name, draft, onDraft }: DialProps): JSX.Element => (
+const DirectionDial = ({ name, shown = false, draft, onDraft }: DialProps): JSX.Element => (
   <StepRow
     name={name}
+    shown={shown}
     draft={draft}
     onDraft={onDraft}
     digits={3}
@@ -176,6 +185,7 @@ const NUMBER_STEPS = {
 
 function NumberDial({
   name,
+  shown = false,
   unit,
   draft,
   onDraft,
@@ -184,6 +194,7 @@ function NumberDial({
   return (
     <StepRow
       name={name}
+      shown={shown}
       draft={draft}
       onDraft={onDraft}
       digits={6}
@@ -204,7 +215,17 @@ interface StepRowProps extends DialProps {
 }
 
 /** A number between its steps: large, small, typed, small, large. Arrow keys step too. */
-function StepRow({ name, draft, onDraft, digits, steps, unit, step, stepWords }: StepRowProps): JSX.Element {
+function StepRow({
+  name,
+  shown,
+  draft,
+  onDraft,
+  digits,
+  steps,
+  unit,
+  step,
+  stepWords,
+}: StepRowProps): JSX.Element {
   const [small, large] = steps;
   const button = (by: number) => (
     <HoldButton
@@ -216,6 +237,7 @@ function StepRow({ name, draft, onDraft, digits, steps, unit, step, stepWords }:
   );
   return (
     <div class="practice-dial">
+      {shown ? <span class="caption">{name}</span> : null}
       {button(-large)}
       {button(-small)}
       <span class="practice-dial-value">
