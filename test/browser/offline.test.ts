@@ -15,7 +15,7 @@ const HEADER =
   '"id","filename","ident","name","type","frequency_khz","latitude_deg","longitude_deg","elevation_ft","iso_country","dme_frequency_khz","dme_channel","dme_latitude_deg","dme_longitude_deg","dme_elevation_ft","slaved_variation_deg","magnetic_variation_deg","usageType","power","associated_airport"';
 const ROW = '1,"x","QZA","Alder Ridge","VOR",113900,45.2,8.1,900,"ZZ",,,,,,2,1,"BOTH","HIGH",';
 
-it("opens again, is dragged, explains itself, draws a field and a figure, reads a catalogue and shows the world's land", async () => {
+it("opens again, is dragged, explains itself, draws a field and a figure, reads a catalogue, shows the world's land and asks problems", async () => {
   const server = await serveBench(pageFolder());
   const { page, errors } = await openPage(browser, `${server.address}/#scene=01`, {
     serviceWorkers: "allow",
@@ -62,6 +62,13 @@ it("opens again, is dragged, explains itself, draws a field and a figure, reads 
     await page.locator("#tool-sheet .found").first().click();
     await page.locator("#tool-sheet").getByRole("button", { name: "Fly there" }).click();
     await page.locator('.chart-ground > svg [data-land="world"]').waitFor({ state: "attached" });
+
+    await page.getByRole("button", { name: "Practice", exact: true }).click();
+    await page.getByRole("button", { name: /: Centre and read$/ }).click();
+    await page.locator(".practice-option").first().click();
+    await page.getByRole("button", { name: "Check" }).click();
+    await page.locator(".practice-feedback .primary").click();
+    await page.locator('.practice[data-stage="asking"] .practice-problem').waitFor();
 
     // The one thing the page asked of the network and did not get is the network's to say.
     const ours = errors.filter((error) => !error.includes("/api/") && !error.includes("service-worker.js"));

@@ -7,8 +7,8 @@ import type { Learnt } from "./learner-record.ts";
 import type { Practice } from "./practice-state.ts";
 import { lengthOf, type Run } from "./run.ts";
 import { scopeOf, WHOLE_COURSE } from "./scopes.ts";
-import type { Sum } from "./tutor.ts";
-import { type Held, isPractised, nextThing, nextWords, placeWords, skillRows } from "./words.ts";
+import type { Path, Sum } from "./tutor.ts";
+import { isPractised, nextThing, nextWords, placeWords, skillRows } from "./words.ts";
 
 export interface EndScreenProps {
   readonly practice: Practice;
@@ -21,9 +21,8 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
   const learnt = practice.learnt.value;
   const guessing = sum.standing.kind === "just-guessing";
-  const held = sum.believed.slips;
   const met = skillsMet(run);
-  const secure = skillRows(learnt, held).filter(
+  const secure = skillRows(learnt, sum.path).filter(
     ({ skill, place }) => met.includes(skill.id) && (place === "mastered" || place === "secure-today"),
   );
   const named = (wanted: "likely" | "maybe"): readonly SlipId[] =>
@@ -91,7 +90,7 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
           practice={practice}
           run={run}
           learnt={learnt}
-          held={held}
+          path={sum.path}
           wanted={guessing ? stepBack(met) : ideasSkill(likely[0] ?? maybe[0], met)}
         />
       </section>
@@ -139,16 +138,16 @@ interface NextActsProps {
   readonly practice: Practice;
   readonly run: Run;
   readonly learnt: Learnt;
-  readonly held: Held;
+  readonly path: Path;
   readonly wanted: SkillId | null;
 }
 
-function NextActs({ practice, run, learnt, held, wanted }: NextActsProps): JSX.Element {
+function NextActs({ practice, run, learnt, path, wanted }: NextActsProps): JSX.Element {
   const own = run.plan.kind === "skill" ? run.plan.skill : null;
-  const skill = wanted ?? own ?? nextOpenSkill(learnt, held);
+  const skill = wanted ?? own ?? nextOpenSkill(learnt, path);
   return (
     <>
-      {own === null ? null : <p>{nextWords(nextThing(learnt, own, held))}</p>}
+      {own === null ? null : <p>{nextWords(nextThing(learnt, own, path))}</p>}
       {run.plan.kind === "find" && run.plan.scope === WHOLE_COURSE && wanted !== null ? (
         <p>Look into the part that it belongs to, or practise the skill by itself.</p>
       ) : null}
@@ -176,5 +175,5 @@ function NextActs({ practice, run, learnt, held, wanted }: NextActsProps): JSX.E
 }
 
 /** In teaching order the first that is open and not secure. */
-const nextOpenSkill = (learnt: Learnt, held: Held): SkillId | null =>
-  skillRows(learnt, held).find(({ place }) => place === "not-yet")?.skill.id ?? null;
+const nextOpenSkill = (learnt: Learnt, path: Path): SkillId | null =>
+  skillRows(learnt, path).find(({ place }) => place === "not-yet")?.skill.id ?? null;

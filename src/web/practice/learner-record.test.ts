@@ -11,6 +11,7 @@ import {
   NOTHING_LEARNT,
 } from "./learner-record.ts";
 import { readRecord, recordText } from "./record-file.ts";
+import { pathOf } from "./tutor.ts";
 import { skillRows } from "./words.ts";
 
 function answer(form: FormId, seed: number, day: string, parts: Partial<Answered> = {}): Answered {
@@ -32,7 +33,8 @@ function answer(form: FormId, seed: number, day: string, parts: Partial<Answered
 }
 
 const placeOf = (events: readonly Answered[], skill: string) =>
-  skillRows(learntFrom(events)).find((row) => row.skill.id === skill)?.place;
+  skillRows(learntFrom(events), pathOf({ learnt: learntFrom(events) })).find((row) => row.skill.id === skill)
+    ?.place;
 
 describe("a skill", () => {
   const first = [0, 1, 2].map((seed) => answer("read-radial", seed, "2026-07-01"));

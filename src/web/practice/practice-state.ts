@@ -31,7 +31,7 @@ import {
   timed,
 } from "./run.ts";
 import { MOST_RUNS } from "./run-file.ts";
-import type { Sum } from "./tutor.ts";
+import type { Path, Sum } from "./tutor.ts";
 import { createTutorClient, type TutorClient } from "./tutor-client.ts";
 
 export interface Practice {
@@ -47,6 +47,8 @@ export interface Practice {
   readonly run: ReadonlySignal<Run | null>;
   /** What the open run asks; null while it is being chosen. */
   readonly problem: ReadonlySignal<Problem | null>;
+  /** Where the skills stand; null while it is worked out. */
+  readonly path: ReadonlySignal<Path | null>;
   /** At the end of a run. */
   readonly sum: ReadonlySignal<Sum | null>;
   /** One sentence on what went wrong; empty when nothing. */
@@ -94,6 +96,7 @@ export function createPractice({
   const open = signal<Run | null>(null);
   const world = signal<World>(isles);
   const sum = signal<Sum | null>(null);
+  const path = signal<Path | null>(null);
   const said = signal("");
   let shownMs = performance.now();
   /** Counts what was asked of the tutor: an answer that comes too late is dropped. */
@@ -173,9 +176,18 @@ export function createPractice({
   };
   const onStorage = ({ key }: StorageEvent) => {
     // Another page of this browser has gone on with it.
-    if (key === RECORD_KEY) learnt.value = learntFrom(store.events());
-    else if (open.value === null) runs.value = store.runs();
+    if (key === RECORD_KEY) {
+      learnt.value = learntFrom(store.events());
+      void findPath();
+    }
+    if (open.value === null) runs.value = store.runs();
   };
+  const findPath = async () => {
+    const of = learnt.value;
+    const found = await tutor.ask(isles, "path", { learnt: of });
+    if (learnt.value === of) path.value = found;
+  };
+  void findPath();
   document.addEventListener("visibilitychange", onVisible);
   addEventListener("storage", onStorage);
 
@@ -204,6 +216,7 @@ export function createPractice({
     runs,
     run: open,
     problem,
+    path,
     sum,
     said,
     start: (plan) => {
@@ -215,6 +228,7 @@ export function createPractice({
       asks += 1;
       if (open.value !== null && stageOf(open.value) === "asking") keepRun(clocked(open.value));
       open.value = null;
+      void findPath();
     },
     draft: (text) => {
       if (open.value !== null) keepRun(clocked(drafted(open.value, text)));
@@ -248,6 +262,7 @@ export function createPractice({
     takeIn: (events) => {
       learnt.value = learntFrom(merged(learnt.value.events, events));
       store.keepEvents(learnt.value.events);
+      void findPath();
     },
     close: () => {
       document.removeEventListener("visibilitychange", onVisible);

@@ -7,7 +7,7 @@ import { BAND_TITLES } from "./scopes.ts";
 import { placeWords, type SkillRow, skillRows } from "./words.ts";
 
 export function SkillList({ practice }: { readonly practice: Practice }): JSX.Element {
-  const rows = skillRows(practice.learnt.value);
+  const rows = skillRows(practice.learnt.value, practice.path.value ?? {});
   return (
     <section class="practice-skills" aria-labelledby="skills-title">
       <h3 id="skills-title">Practise a skill</h3>

@@ -5,6 +5,8 @@ import {
   chooseNext,
   type Next,
   type NextWish,
+  type Path,
+  pathOf,
   type SecondWish,
   type Sum,
   type SumWish,
@@ -20,6 +22,7 @@ export const groundOf = ({ name, date, stations, land }: World): Ground => ({ na
 export interface TutorAnswers {
   readonly next: { readonly wish: NextWish; readonly reply: Next };
   readonly second: { readonly wish: SecondWish; readonly reply: Next };
+  readonly path: { readonly wish: Pick<SumWish, "learnt">; readonly reply: Path };
   readonly sum: { readonly wish: SumWish; readonly reply: Sum };
 }
 export type TutorTask = keyof TutorAnswers;
@@ -41,6 +44,7 @@ const TASKS: {
 } = {
   next: chooseNext,
   second: secondPrediction,
+  path: (_, wish) => pathOf(wish),
   sum: (_, wish) => sumUp(wish),
 };
 

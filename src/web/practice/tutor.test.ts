@@ -77,6 +77,18 @@ describe("finding out what is missing", () => {
   });
 });
 
+describe("what is named", () => {
+  it("is nothing that no answer has followed, however common it is", () => {
+    const gone = goThrough({ kind: "skill", skill: "pointer-panel" }, []);
+    expect(named(gone, "likely")).toEqual([]);
+    expect(named(gone, "maybe")).toEqual([]);
+  });
+  it("is what the answers followed, before it is likely", () => {
+    const gone = goThrough({ kind: "skill", skill: "pointer-panel" }, ["head-is-radial"]);
+    expect([...named(gone, "likely"), ...named(gone, "maybe")]).toContain("head-is-radial");
+  });
+});
+
 describe("practising a skill", () => {
   it("is six problems of that skill, told instead of chosen once the first was right", () => {
     const { run, learnt } = goThrough({ kind: "skill", skill: "side-of-line" }, []);

@@ -17,6 +17,7 @@ import {
 import { type Learnt, slipsOfSkill } from "./learner-record.ts";
 import type { Plan } from "./run.ts";
 import { scopeOf, WHOLE_COURSE } from "./scopes.ts";
+import type { Path } from "./tutor.ts";
 
 /** Where a skill stands for this learner. `flown`: no problem practises it, it is flown. */
 export type SkillPlace = SkillStanding | "locked" | "flown";
@@ -32,27 +33,20 @@ export interface SkillRow {
 export const isPractised = (skill: SkillId): boolean =>
   FORMS.some((form) => (form.skills as readonly SkillId[]).includes(skill));
 
-/** What stands in the way by what was last believed; unknown ideas count as none. */
-const standingOf = (learnt: Learnt, skill: SkillId, held: Held): SkillStanding =>
+const standsIn = (learnt: Learnt, skill: SkillId, path: Path) =>
   skillStanding(
     learnt.skills[skill] ?? NEW_SKILL_RECORD,
-    slipsOfSkill(skill).map((slip) => ({ slip, belief: held[slip] ?? 0 })),
+    slipsOfSkill(skill).map((slip) => ({ slip, belief: path[skill]?.[slip] ?? 0 })),
     null,
-  ).standing;
-
-export type Held = Readonly<Partial<Record<SlipId, number>>>;
+  );
 
 /** The one thing to do next for a skill. */
-export const nextThing = (learnt: Learnt, skill: SkillId, held: Held): NextThing<SlipId> =>
-  skillStanding(
-    learnt.skills[skill] ?? NEW_SKILL_RECORD,
-    slipsOfSkill(skill).map((slip) => ({ slip, belief: held[slip] ?? 0 })),
-    null,
-  ).next;
+export const nextThing = (learnt: Learnt, skill: SkillId, path: Path): NextThing<SlipId> =>
+  standsIn(learnt, skill, path).next;
 
 /** Every skill in teaching order. One that no problem practises locks nothing. */
-export function skillRows(learnt: Learnt, held: Held = {}): readonly SkillRow[] {
-  const standings = new Map(SKILLS.map(({ id }) => [id, standingOf(learnt, id, held)]));
+export function skillRows(learnt: Learnt, path: Path): readonly SkillRow[] {
+  const standings = new Map(SKILLS.map(({ id }) => [id, standsIn(learnt, id, path).standing]));
   const isOpen = (id: SkillId): boolean => standings.get(id) !== "not-yet" || !isPractised(id);
   return SKILLS.map((skill) => {
     const first = skill.needs.filter((need) => !isOpen(need));
