@@ -48,7 +48,13 @@ export function ProblemChart({ situation, theme, pins, onPin }: ProblemChartProp
   const size = useElementSize(ground);
   const lettered = pins.filter(({ letter }) => letter !== null);
   const fitted = useMemo(
-    () => (size === null ? null : frameWith(fitView(situation, size.widthPx, size.heightPx), lettered, size)),
+    () =>
+      size === null
+        ? null
+        : frameWith(fitView(situation, size.widthPx, size.heightPx), lettered, {
+            size,
+            leastNm: situation.receivers.length > 1 ? null : NARROWEST_PINS_NM,
+          }),
     [situation, size, lettered.length],
   );
   const [held, setHeld] = useState<{ readonly of: Situation; readonly view: ChartView } | null>(null);
@@ -131,8 +137,15 @@ export function ProblemChart({ situation, theme, pins, onPin }: ProblemChartProp
   );
 }
 
-/** The places to choose among are spread over the sheet: about the view's own middle, so that none of them is favoured. */
-function frameWith(view: ChartView, pins: readonly Pin[], size: ChartSize): ChartView {
+/**
+ * The places to choose among are spread over the sheet: about the view's own middle, so that none of them is favoured. `leastNm` null: no
+ * narrower than the view, which shows several stations.
+ */
+function frameWith(
+  view: ChartView,
+  pins: readonly Pin[],
+  { size, leastNm }: { readonly size: ChartSize; readonly leastNm: number | null },
+): ChartView {
   if (pins.length === 0) return view;
   const { centre, widthNm } = view;
   const projection = projectionOf(view, size);
@@ -145,7 +158,7 @@ function frameWith(view: ChartView, pins: readonly Pin[], size: ChartSize): Char
       );
     }),
   );
-  return { centre, widthNm: Math.max(NARROWEST_PINS_NM, widthNm * reach * PINS_ROOM) };
+  return { centre, widthNm: Math.max(leastNm ?? widthNm, widthNm * reach * PINS_ROOM) };
 }
 
 interface DrawnProps extends ProblemChartProps {

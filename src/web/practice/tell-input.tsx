@@ -197,7 +197,7 @@ function NumberDial({
       shown={shown}
       draft={draft}
       onDraft={onDraft}
-      digits={6}
+      digits={5}
       steps={steps}
       unit={unit}
       step={(typed, by) => stepped(typed, by, start)}
@@ -247,7 +247,7 @@ function StepRow({
           inputMode="decimal"
           autocomplete="off"
           maxLength={digits}
-          style={{ width: `${digits + 2}ch` }}
+          style={{ width: `${Math.max(4, digits) + 1}ch` }}
           aria-label={unit === "" ? name : `${name}, ${unit}`}
           value={draft}
           onInput={(event) => onDraft(event.currentTarget.value)}
