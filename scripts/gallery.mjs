@@ -34,6 +34,54 @@ async function signalPictures(page) {
   await page.getByRole("slider", { name: "Time since the flash" }).fill("5.3");
 }
 
+/** @param {Page} page @param {string | RegExp} skill */
+async function practise(page, skill) {
+  await press(page, skill);
+  await page.locator(".practice-problem").waitFor();
+}
+
+/** Answers wrongly until a ghost stands beside the truth. @param {Page} page */
+async function toGhost(page) {
+  await practise(page, /: Centre and read$/);
+  const tabs = page.locator(".practice-tabs button");
+  for (let tried = 0; tried < 6; tried += 1) {
+    if (await tabs.count()) await tabs.last().click();
+    await page.locator(".practice-option").last().click();
+    await press(page, "Check");
+    await page.locator(".practice-feedback").waitFor();
+    if (await page.locator(".practice-plate").count()) return;
+    await press(page, /^(Next problem|Try one like it)$/);
+    await page.locator(".practice-option").first().waitFor();
+  }
+}
+
+/** To the end of a run as one who takes the number he dialled for his radial. @param {Page} page */
+async function toEnd(page) {
+  await practise(page, /: Dots to degrees$/);
+  const tabs = page.locator(".practice-tabs button");
+  for (let asked = 0; asked < 30; asked += 1) {
+    await page.locator(".practice-problem, .practice-end").first().waitFor();
+    if (await page.locator(".practice-end").count()) return;
+    if (await tabs.count()) await tabs.first().click();
+    const panel = await page.locator(".practice-panel svg desc").first().textContent();
+    const course = /[Cc]ourse (\d{3})/.exec(panel ?? "")?.[1] ?? "";
+    if (await tabs.count()) await tabs.last().click();
+    const option = page.locator(".practice-option", { hasText: course });
+    const field = page.locator(".practice-form input[type=text]");
+    if (course !== "" && (await option.count())) await option.first().click();
+    else if (course !== "" && (await field.count())) await field.first().fill(course);
+    else {
+      await press(page, "I don't know yet");
+      await page.locator(".practice-feedback .primary").click();
+      await page.locator(".practice-feedback").waitFor({ state: "detached" });
+      continue;
+    }
+    await press(page, "Check");
+    await page.locator(".practice-feedback .primary").click();
+    await page.locator(".practice-feedback").waitFor({ state: "detached" });
+  }
+}
+
 /** @type {readonly Picture[]} */
 const PICTURES = [
   { name: "bench", words: "The bench as `npm start` opens it: four views of one scene, in step." },
@@ -138,6 +186,51 @@ const PICTURES = [
     words: "A propeller that chops the signal near twice its 30 Hz.",
     at: "#scene=30-the-propeller",
     act: (page) => press(page, "Enlarge the signal"),
+  },
+  { name: "practice-start", words: "Practice: where a learner begins.", at: "#practice" },
+  {
+    name: "practice",
+    words: "A problem: the chart is covered, the panel is read.",
+    at: "#practice",
+    act: (page) => practise(page, /: Centre and read$/),
+  },
+  {
+    name: "practice-ghost",
+    words:
+      "A wrong answer as the world it would come from, below the true one, and the idea that leads there.",
+    at: "#practice",
+    act: (page) => toGhost(page),
+  },
+  {
+    name: "practice-result",
+    words: "The end of six problems: what is secure, what to work on, what to do next.",
+    at: "#practice",
+    act: (page) => toEnd(page),
+  },
+  {
+    name: "practice-phone",
+    words: "A problem on a phone: one view at a time, its tabs under the thumb.",
+    size: PHONE,
+    touch: true,
+    at: "#practice",
+    act: (page) => practise(page, /: Centre and read$/),
+  },
+  {
+    name: "practice-ghost-phone",
+    words: "A wrong answer on a phone, dark.",
+    size: PHONE,
+    touch: true,
+    dark: true,
+    at: "#practice",
+    act: (page) => toGhost(page),
+  },
+  {
+    name: "practice-result-phone",
+    words: "The end on a phone.",
+    size: PHONE,
+    touch: true,
+    at: "#practice",
+    act: (page) => toEnd(page),
   },
   { name: "laptop", words: "At 1024 by 768.", size: SMALL },
   { name: "phone", words: "On a phone.", size: PHONE, touch: true },

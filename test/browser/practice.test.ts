@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from "vitest";
 import { slipOf } from "../../src/practice/index.ts";
+import { objections } from "./axe.ts";
 import { benchUnderTest } from "./bench-under-test.ts";
 import { answerWith, askedNow, goThrough, PRACTICE, settled, stage } from "./practice-person.ts";
 
@@ -23,6 +24,7 @@ describe("a learner", () => {
         expect(words).toContain(slipOf(slip).refutation);
       }
       expect(words).not.toMatch(/%/);
+      expect(await objections(page)).toEqual([]);
       await page.getByRole("button", { name: /^Practise “/ }).click();
       await settled(page);
       expect(await stage(page)).toBe("asking");

@@ -92,6 +92,7 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
           learnt={learnt}
           path={sum.path}
           wanted={guessing ? stepBack(met) : ideasSkill(likely[0] ?? maybe[0], met)}
+          named={guessing ? null : [...likely, ...maybe]}
         />
       </section>
     </div>
@@ -140,14 +141,18 @@ interface NextActsProps {
   readonly learnt: Learnt;
   readonly path: Path;
   readonly wanted: SkillId | null;
+  /** Ideas that were named; null where none may be, since the answers look like guesses. */
+  readonly named: readonly SlipId[] | null;
 }
 
-function NextActs({ practice, run, learnt, path, wanted }: NextActsProps): JSX.Element {
+const GO_BACK = "Go back to what this builds on, and come up again from there:";
+
+function NextActs({ practice, run, learnt, path, wanted, named }: NextActsProps): JSX.Element {
   const own = run.plan.kind === "skill" ? run.plan.skill : null;
   const skill = wanted ?? own ?? nextOpenSkill(learnt, path);
   return (
     <>
-      {own === null ? null : <p>{nextWords(nextThing(learnt, own, path))}</p>}
+      <p>{named === null ? GO_BACK : own === null ? null : nextWords(nextThing(learnt, own, path), named)}</p>
       {run.plan.kind === "find" && run.plan.scope === WHOLE_COURSE && wanted !== null ? (
         <p>Look into the part that it belongs to, or practise the skill by itself.</p>
       ) : null}

@@ -54,7 +54,8 @@ export async function offerOfFile(
 ): Promise<Offer> {
   const { faultLine, openNothing, problemSetToLink, readProblemSet } = await reader();
   const read = readProblemSet(text, { path: name, open: openNothing, isles: links });
-  if (!read.ok) return fault(...read.faults.map(faultLine));
+  // They begin with the file's name, as it is written.
+  if (!read.ok) return { kind: "fault", says: read.faults.map(faultLine) };
   return offerOfSet(read.set, isles, { link: problemSetToLink(read.set, links), notes: [] });
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { answerBy, putDown } from "../../../test/practice-learner.ts";
 import { PRACTICE_ISLES } from "../../../test/practice-world.ts";
-import { chance, openProblem, SLIPS, type SlipId } from "../../practice/index.ts";
+import { chance, openProblem, SLIPS, type SlipId, slipBeliefs } from "../../practice/index.ts";
 import { type Learnt, learntAfter, NOTHING_LEARNT } from "./learner-record.ts";
 import {
   asking,
@@ -15,7 +15,7 @@ import {
   type Run,
 } from "./run.ts";
 import { MOST_SLIPS_IN_SCOPE, SCOPES, WHOLE_COURSE } from "./scopes.ts";
-import { chooseNext, scopeSlips, secondPrediction, sumUp } from "./tutor.ts";
+import { beliefsThrough, chooseNext, scopeSlips, secondPrediction, sumUp } from "./tutor.ts";
 
 const TODAY = 20_635;
 const DAY = "2026-07-01";
@@ -86,6 +86,20 @@ describe("what is named", () => {
   it("is what the answers followed, before it is likely", () => {
     const gone = goThrough({ kind: "skill", skill: "pointer-panel" }, ["head-is-radial"]);
     expect([...named(gone, "likely"), ...named(gone, "maybe")]).toContain("head-is-radial");
+  });
+});
+
+describe("a remedy", () => {
+  it("halves what speaks for the idea once the prediction after it was right, and is no other evidence", () => {
+    const { learnt } = goThrough({ kind: "skill", skill: "pointer-panel" }, ["head-is-radial"]);
+    const wrong = learnt.events.find((event) => event.kind === "answer" && event.pick !== 0);
+    if (wrong?.kind !== "answer") throw new Error("nothing was wrong");
+    const slips = ["head-is-radial", "selector-drives-rmi"] as const;
+    const before = beliefsThrough([wrong], slips).at(-1)!.belief;
+    const right = { ...wrong, pick: 0, followUp: "head-is-radial" } as const;
+    const after = beliefsThrough([wrong, right], slips).at(-1)!.belief;
+    expect(slipBeliefs(after)[0]).toBeCloseTo(slipBeliefs(before)[0]! / 2, 12);
+    expect(slipBeliefs(after)[1]).toBeCloseTo(slipBeliefs(before)[1]!, 12);
   });
 });
 

@@ -13,6 +13,7 @@ import {
   type SlipId,
   skillOf,
   skillStanding,
+  slipOf,
 } from "../../practice/index.ts";
 import { type Learnt, slipsOfSkill } from "./learner-record.ts";
 import type { Plan } from "./run.ts";
@@ -98,14 +99,17 @@ export function planTitle(plan: Plan): string {
   }
 }
 
-export function nextWords(next: NextThing<SlipId>): string {
+/** `named`: the ideas that the learner has just been told of; no other is named here. */
+export function nextWords(next: NextThing<SlipId>, named: readonly SlipId[]): string {
   switch (next.kind) {
     case "answer-another":
       return "Practise it again: a few more right answers make it secure.";
     case "answer-in-another-form":
       return "Practise it once more, in another kind of problem.";
     case "clear-up":
-      return "Clear up the idea named above first.";
+      return named.includes(next.slip)
+        ? `Clear up “${slipOf(next.slip).name}” first: then this skill can become secure.`
+        : "Practise it again: a few more right answers make it secure.";
     case "fly-an-exercise":
       return "Fly it.";
     case "come-back-another-day":
