@@ -49,7 +49,7 @@ export const checkVerdict = {
       scene: {
         ...sceneAt(world, at, {
           title: "Does the receiver pass?",
-          ask: `${asked(where, station, radialDeg)} The needle centres as shown. Is that within the limits of the check?`,
+          ask: `${asked(where, station, radialDeg)} ${where === "two receivers" ? "Both needles centre" : "The needle centres"} as shown. Is that within the limits of the check?`,
           covers: ["chart", "reasons", "signal"],
           receivers,
         }),

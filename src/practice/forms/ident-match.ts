@@ -62,7 +62,8 @@ function heard(chance: Chance, world: World, at: Stand): Case | null {
     scene: sceneAt(world, at, {
       title: "Which station is it?",
       ask: `You meant to tune ${wanted.name}. Listen to one whole ident: which station is it?`,
-      covers: ["NAV1", "panel", "reasons", "signal"],
+      // With the aircraft shown the sheet would close in on it, and might show the station tuned alone.
+      covers: ["aircraft", "heading", "NAV1", "panel", "reasons", "signal"],
     }),
     views: ["chart"],
     given: [
