@@ -1,12 +1,16 @@
 /** Practice as a page: how it is reached, and that nothing on it shuts anyone out. */
 
 import { describe, expect, it } from "vitest";
+import { problemCode } from "../../src/practice/index.ts";
 import { objections } from "./axe.ts";
 import { benchUnderTest } from "./bench-under-test.ts";
 import { DESKTOP, LAPTOP, PHONE } from "./browser.ts";
-import { answerWith, askedNow, PRACTICE, settled } from "./practice-person.ts";
+import { answerWith, askedNow, ISLES, PRACTICE, settled } from "./practice-person.ts";
 
 const bench = benchUnderTest();
+
+/** Of a problem that any bench can open. */
+const CODE = problemCode({ form: "side-call", mode: "choose", seed: 9, mark: ISLES.mark });
 
 describe("practice", () => {
   it("is reached from the bench by its button and its key, from home, and by its address", () =>
@@ -25,6 +29,52 @@ describe("practice", () => {
       await page.getByRole("button", { name: "Practice", exact: true }).click();
       await page.locator(".practice-start").waitFor();
     }));
+
+  it("chooses problems itself where the browser runs no worker for it", () =>
+    bench.visit(
+      async (page) => {
+        await page.getByRole("button", { name: /: Centre and read$/ }).click();
+        await settled(page);
+        expect((await askedNow(page)).problem.form.skills).toContain("centre-and-read");
+      },
+      {
+        ...PRACTICE,
+        early: (page) => page.route(/tutor-worker/, (route) => route.abort()),
+        overlook: (error) => error.includes("tutor-worker"),
+      },
+    ));
+
+  it("goes on where the browser keeps nothing, and says so", () =>
+    bench.visit(
+      async (page) => {
+        await page.getByRole("button", { name: /: Centre and read$/ }).click();
+        await settled(page);
+        await page.getByRole("button", { name: "I don't know yet" }).click();
+        await page.getByText(/^This browser keeps nothing more for this page/).waitFor();
+        await page.getByRole("button", { name: "Next problem" }).click();
+        await settled(page);
+      },
+      {
+        ...PRACTICE,
+        early: (page) =>
+          page.addInitScript(() => {
+            Storage.prototype.setItem = () => {
+              throw new DOMException("full", "QuotaExceededError");
+            };
+          }),
+      },
+    ));
+
+  it("opens one problem by the code in its address, from its card", () =>
+    bench.visit(
+      async (page) => {
+        await page.getByRole("heading", { name: `Problem ${CODE}` }).waitFor();
+        await page.getByRole("button", { name: "Start it" }).click();
+        await settled(page);
+        expect((await askedNow(page)).problem.code).toBe(CODE);
+      },
+      { path: `#practice=${CODE}`, ready: ".practice-offer" },
+    ));
 
   it.each([
     ["desk", DESKTOP, "light"],

@@ -64,7 +64,7 @@ describe("a set", () => {
         await page.keyboard.press("Enter");
       }
       await page.locator(".practice-end").waitFor();
-      expect(await page.locator(".practice-end").textContent()).toContain("4 answers right of 4 problems.");
+      expect(await page.locator(".practice-end").textContent()).toContain("4 problems answered, all right.");
       expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Done for now");
     }, offered(CHOSEN.link)));
 

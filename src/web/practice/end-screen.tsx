@@ -30,7 +30,6 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
       ? sum.standing.slips.flatMap(({ slip, standing }) => (standing === wanted ? [slip] : []))
       : [];
   const [likely, maybe] = [named("likely"), named("maybe")];
-  const right = run.turns.filter(({ verdict }) => verdict === "right").length;
   return (
     <div class="practice-end">
       <h2 ref={title} tabIndex={-1}>
@@ -42,7 +41,7 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
         </p>
       ) : (
         <p class="practice-lead">
-          {counted(right, "answer")} right of {counted(run.turns.length, "problem")}.
+          {answeredWords(run)}
           {run.plan.kind === "find" && run.plan.scope === WHOLE_COURSE
             ? " This was a first look only: it is surer of an idea when you look into one part by itself."
             : ""}
@@ -99,7 +98,11 @@ export function EndScreen({ practice, run, sum }: EndScreenProps): JSX.Element {
   );
 }
 
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? "" : "s"}`;
+function answeredWords({ turns }: Run): string {
+  const right = turns.filter(({ verdict }) => verdict === "right").length;
+  const answered = `${turns.length} ${turns.length === 1 ? "problem" : "problems"} answered`;
+  return right === 0 ? `${answered}.` : `${answered}, ${right === turns.length ? "all" : right} right.`;
+}
 
 /** The skills that the run's problems practised. */
 const skillsMet = ({ turns }: Run): readonly SkillId[] => {

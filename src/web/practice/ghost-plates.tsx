@@ -6,12 +6,12 @@ import { Chart, type ChartView, fitView, Panel, ReceiverFace, type Theme } from 
 import { inverse } from "../../earth/index.ts";
 import { DEGREES_PER_DOT, DOTS_EACH_SIDE, type ReceiverReading } from "../../panel/index.ts";
 import { answerText, type Ghost, type Problem } from "../../practice/index.ts";
-import type { Situation } from "../../scene/index.ts";
+import type { Scene, Situation } from "../../scene/index.ts";
 import { useElementSize } from "../frame/element-size.ts";
-import type { Practice } from "./practice-state.ts";
 
 export interface GhostPlatesProps {
-  readonly practice: Practice;
+  /** Resolves scenes on the stations the problem was set on. */
+  readonly resolve: (scene: Scene) => Situation;
   readonly problem: Problem;
   readonly ghost: Ghost;
   readonly theme: Theme;
@@ -20,9 +20,9 @@ export interface GhostPlatesProps {
 const FACE_PX = 148;
 
 /** Two plates, each as large as it is given room. */
-export function GhostPlates({ practice, problem, ghost, theme }: GhostPlatesProps): JSX.Element {
-  const so = useMemo(() => asItIs(practice, problem), [problem]);
-  const had = useMemo(() => asAnswered(practice.resolve({ ...ghost.scene, covers: [] }), ghost), [ghost]);
+export function GhostPlates({ resolve, problem, ghost, theme }: GhostPlatesProps): JSX.Element {
+  const so = useMemo(() => asItIs(resolve, problem), [problem]);
+  const had = useMemo(() => asAnswered(resolve({ ...ghost.scene, covers: [] }), ghost), [ghost]);
   const panels = ghost.panel !== null || isAnotherPanel(so, had);
   return (
     <div class="practice-plates">
@@ -41,9 +41,9 @@ export function GhostPlates({ practice, problem, ghost, theme }: GhostPlatesProp
 }
 
 /** The truth by the same road as the answer: where a question looks ahead, it too is flown on. */
-function asItIs(practice: Practice, { case: { scene, ghost }, truth }: Problem): Situation {
+function asItIs(resolve: GhostPlatesProps["resolve"], { case: { scene, ghost }, truth }: Problem): Situation {
   const own = ghost(truth);
-  const situation = practice.resolve({ ...(own?.scene ?? scene), covers: [] });
+  const situation = resolve({ ...(own?.scene ?? scene), covers: [] });
   const [reading] = situation.receivers;
   // The middle of "part left" stands in for the needle only where the scene itself shows another one.
   const shows =

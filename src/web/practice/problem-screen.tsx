@@ -51,7 +51,9 @@ export function ProblemScreen(props: ProblemScreenProps): JSX.Element {
   );
   const ghost = marked?.ghost ?? null;
   const plates =
-    ghost === null ? null : <GhostPlates practice={practice} problem={problem} ghost={ghost} theme={theme} />;
+    ghost === null ? null : (
+      <GhostPlates resolve={practice.resolve} problem={problem} ghost={ghost} theme={theme} />
+    );
   // Where there is room the plates stand in the place of the views.
   const open: readonly ProblemView[] =
     marked === null ? views : plates !== null && !phone ? [] : ["chart", "panel"];
