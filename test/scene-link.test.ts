@@ -106,6 +106,31 @@ describe("the link of a scene", () => {
     expect(back(sealLink(JSON.stringify(list)))).toMatchObject({ ok: true, scene: { signal: null } });
   });
 
+  it("with a reflector of a VOR comes back though the DME that is tuned shares its ident and is read first", () => {
+    const [vor] = FIRST.stations.filter(({ kind }) => kind === "VOR-DME");
+    const dme: Station = {
+      ...vor!,
+      name: "Beside it",
+      kind: "DME",
+      frequencyMhz: 116.3,
+      dmeChannel: "110X",
+      vorClass: null,
+    };
+    const reflectors = [{ ident: vor!.ident, position: { latDeg: -10, lonDeg: 2 }, amplitude: 0.1 }];
+    const signal: SignalConditions = { kind: "conventional", noiseDb: null, reflectors, propeller: null };
+    const receivers = [{ ...FIRST.receivers[0]!, frequencyMhz: 116.3 }];
+    for (const stations of [
+      [dme, vor!],
+      [vor!, dme],
+    ]) {
+      const scene: Scene = { ...FIRST, stations, receivers, signal };
+      expect(back(sceneToLink(scene, { world: NO_WORLD }), NO_WORLD)).toMatchObject({
+        ok: true,
+        scene: { stations, receivers, signal },
+      });
+    }
+  });
+
   it("with a reflector of a station that it has not is refused in a sentence", () => {
     const position = { latDeg: -10, lonDeg: 2 };
     const reflectors = [{ ident: "QQQ", position, amplitude: 0.1 }];

@@ -30,10 +30,13 @@ export function linkStations(
   const faults: string[] = [];
   const found = withoutRounds(parts, world, faults);
   const tuned = tunedFrequencies(parts);
+  const reflected = reflectedIdents(parts);
   const counts = new Map<string, number>();
   const rounds = new Map<Unordered, number>();
-  // A receiver may only be tuned to a localizer's channel where a station is heard on it, so the tuned one is read first.
-  for (const station of [...found].sort((one, other) => Number(isTuned(other)) - Number(isTuned(one)))) {
+  // A receiver may only be tuned to a localizer's channel where a station is heard on it, so the tuned one is read first; and a
+  // reflector may only be of an ident that has radials, so before all others the one of them that has some.
+  const firstOfAll = (station: Unordered): number => (isReflected(station) ? 2 : isTuned(station) ? 1 : 0);
+  for (const station of [...found].sort((one, other) => firstOfAll(other) - firstOfAll(one))) {
     const ident = identOf(station);
     const round = counts.get(ident) ?? 0;
     counts.set(ident, round + 1);
@@ -45,6 +48,10 @@ export function linkStations(
 
   function isTuned({ packed }: Unordered): boolean {
     return Array.isArray(packed) && tuned.has(packed[2]);
+  }
+
+  function isReflected({ packed }: Unordered): boolean {
+    return Array.isArray(packed) && reflected.has(packed[0]) && HAVE_RADIALS.has(packed[1]);
   }
 }
 
@@ -72,6 +79,17 @@ const tunedFrequencies = ({ receivers }: LinkParts): ReadonlySet<unknown> =>
   new Set(
     Array.isArray(receivers) ? receivers.map((packed) => (Array.isArray(packed) ? packed[1] : null)) : [],
   );
+
+/** Kinds whose radials an echo can bend. */
+const HAVE_RADIALS: ReadonlySet<unknown> = new Set<Station["kind"]>(["VOR", "VOR-DME", "VORTAC"]);
+
+/** The idents that the link's reflectors throw back. */
+function reflectedIdents({ signal }: LinkParts): ReadonlySet<unknown> {
+  const reflectors: unknown = Array.isArray(signal) ? signal[2] : null;
+  return new Set(
+    Array.isArray(reflectors) ? reflectors.map((packed) => (Array.isArray(packed) ? packed[0] : null)) : [],
+  );
+}
 
 /** The records of the stations that a scene file can hold: each ident once. */
 export const firstRecords = (stations: readonly LinkStation[]): readonly unknown[] =>
