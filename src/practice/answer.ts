@@ -159,7 +159,7 @@ export function answerText(answer: Answer): string {
 function numberText({ value, unit }: { readonly value: number; readonly unit: Unit }): string {
   if (unit === "ft") return `${Math.round(value / 100) * 100}`;
   if (unit === "NM") return value.toFixed(1);
-  if (unit === "min")
+  if (unit === "min" || unit === "degrees")
     return Math.abs(value - Math.round(value)) < 0.05 ? `${Math.round(value)}` : value.toFixed(1);
   return `${Math.round(value)}`;
 }

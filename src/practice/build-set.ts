@@ -12,7 +12,7 @@ import { makeProblem, type Problem } from "./problem.ts";
 import { MOST_SEED, type ProblemCode } from "./problem-code.ts";
 import { areAlike, firedSlips, MOST_PROBLEMS, type ProblemSet } from "./problem-set.ts";
 import { type SkillId, skillOf } from "./skills.ts";
-import { type SlipId, slipOf } from "./slips.ts";
+import { SLIPS, type SlipId, slipOf } from "./slips.ts";
 import type { World } from "./world.ts";
 
 export interface Wishes {
@@ -68,7 +68,7 @@ export function buildSet(world: World, wishes: Wishes): SetBuilt {
   if (problems.length === 0)
     return { kind: "none", says: `No problem that is asked for can be set on ${world.name}.` };
   const set = { title, note, world, problems };
-  return { kind: "set", set, notes: notesOn(set, wishes, forms) };
+  return { kind: "set", set, notes: notesOn(set, wishes) };
 }
 
 /**
@@ -189,9 +189,15 @@ function bestOf(world: World, wishes: Wishes, form: KnownForm, search: Search): 
 function tells(problem: Problem, target: SlipId | null, skills: readonly SkillId[]): boolean {
   const fired = firedSlips(problem);
   if (target !== null) return fired.includes(target);
+  if (problem.case.skills !== undefined && !problem.case.skills.some((skill) => skills.includes(skill)))
+    return false;
   const attached = fired.some((slip) => slipOf(slip).skills.some((skill) => skills.includes(skill)));
-  return attached || problem.form.leastSlipAnswers === 0;
+  return attached || problem.form.leastSlipAnswers === 0 || (problem.case.skills ?? []).some(hasNoSlip);
 }
+
+/** Whether no idea stands in the way of a skill, so that any answer says something of it. */
+const hasNoSlip = (skill: SkillId): boolean =>
+  !SLIPS.some(({ skills }) => (skills as readonly SkillId[]).includes(skill));
 
 /** How many different wrong answers the wished ideas give. */
 function answersOf({ slipAnswers, case: { tolerance } }: Problem, slips: readonly SlipId[]): number {
@@ -202,19 +208,15 @@ function answersOf({ slipAnswers, case: { tolerance } }: Problem, slips: readonl
   return kept.length;
 }
 
-function notesOn({ problems }: ProblemSet, wishes: Wishes, forms: readonly KnownForm[]): string[] {
+function notesOn({ problems }: ProblemSet, wishes: Wishes): string[] {
   const notes: string[] = [];
   const fired = new Set(problems.flatMap(firedSlips));
   for (const slip of wishes.slips)
     if (!fired.has(slip))
       notes.push(`No problem of these tells “${slipOf(slip).name}”: it shows in problems of other skills.`);
   for (const skill of wishes.skills)
-    if (!problems.some(({ form }) => (form.skills as readonly SkillId[]).includes(skill)))
-      notes.push(
-        forms.some((form) => (form.skills as readonly SkillId[]).includes(skill))
-          ? `No problem practises “${skillOf(skill).title}” with what else is asked for.`
-          : `No form of problem practises “${skillOf(skill).title}”.`,
-      );
+    if (!problems.some(({ form, case: { skills } }) => (skills ?? form.skills).includes(skill)))
+      notes.push(`No problem practises “${skillOf(skill).title}” with what else is asked for.`);
   if (problems.length < wishes.count)
     notes.push(
       `Without two alike there are ${problems.length} of the ${wishes.count} problems: ask for fewer, or for more skills.`,

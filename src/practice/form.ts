@@ -50,6 +50,10 @@ export interface Case {
   readonly tolerance: Tolerance;
   /** The form's whole vocabulary, in the order shown, where answers are words. */
   readonly words?: readonly string[];
+  /** Where the case practises only some of the form's skills: those. */
+  readonly skills?: readonly SkillId[];
+  /** Where it differs from the form's: how many distinct wrong answers of slips this case needs. */
+  readonly leastSlipAnswers?: 0 | 1 | 2;
   /** Further wrong answers on offer, that no idea leads to, where ideas alone would leave too few to choose from. */
   readonly also?: readonly Answer[];
   /** Where the answer is an order: the things to be ordered, as shown. */

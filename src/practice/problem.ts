@@ -84,7 +84,7 @@ function fitCase(
     if (awayBy < APART_BY) return null;
     slipAnswers.push({ slip: id, answer });
   }
-  if (distinct(slipAnswers, drawn) < form.leastSlipAnswers) return null;
+  if (distinct(slipAnswers, drawn) < (drawn.leastSlipAnswers ?? form.leastSlipAnswers)) return null;
   const situation = world.resolve(drawn.scene);
   const again = drawn.check(situation);
   if (again === null) return null;

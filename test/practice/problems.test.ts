@@ -30,7 +30,9 @@ describe("a problem", () => {
       for (const { answer } of problem.slipAnswers)
         expect(apart(answer, problem.truth, tolerance)).toBeGreaterThanOrEqual(2);
       const options = optionsOf(problem);
-      expect(options.options.length).toBeGreaterThan(problem.form.leastSlipAnswers);
+      expect(options.options.length).toBeGreaterThan(
+        problem.case.leastSlipAnswers ?? problem.form.leastSlipAnswers,
+      );
       expect(options.options.length).toBeLessThanOrEqual(6);
       for (const [at, option] of options.options.entries())
         for (const other of options.options.slice(0, at))

@@ -1,8 +1,7 @@
 /**
  * Published check values put to the reference functions that problems are worked by; each row names its own source.
  *
- * Without a form, and so not here: a check's age (receiver-checks t018 to t020), arcs by DME (every row of that group: lead, radials to
- * the mile, roll-out heading) and holding (entry sector, speeds, leg times, outbound correction). Arcs and holds are flown, not asked.
+ * Without a form, and so not here: a check's age (receiver-checks t018 to t020), and speeds and leg times of a hold.
  */
 
 import { describe, expect, it } from "vitest";
@@ -11,6 +10,7 @@ import {
   fuelUsed,
   inverse,
   legDistanceNm,
+  magneticDeg,
   reciprocal,
   stationDeg,
   trueDeg,
@@ -19,7 +19,14 @@ import {
   wrap360,
 } from "../../src/earth/index.ts";
 import { DEGREES_PER_DOT } from "../../src/panel/index.ts";
+import { arcLeadNm } from "../../src/practice/dme-arc.ts";
 import { panelShown } from "../../src/practice/functions.ts";
+import {
+  type Hold,
+  holdingEntry,
+  outboundCorrectionDeg,
+  teardropHeading,
+} from "../../src/practice/holding.ts";
 import { type CheckPlace, type Clearance, TRUTH } from "../../src/practice/index.ts";
 import { isServiceClass, serviceRadiusNm } from "../../src/radio/index.ts";
 import {
@@ -30,6 +37,8 @@ import {
   textIn as text,
 } from "../published/published-rows.ts";
 import cdiRows from "../published/rows/cdi.json" with { type: "json" };
+import arcRows from "../published/rows/dme-arc.json" with { type: "json" };
+import holdRows from "../published/rows/holding.json" with { type: "json" };
 import interceptRows from "../published/rows/intercept-track.json" with { type: "json" };
 import checkRowsOf from "../published/rows/receiver-checks.json" with { type: "json" };
 import volumeRows from "../published/rows/service-volumes.json" with { type: "json" };
@@ -282,4 +291,72 @@ describe("published values: the panel as a problem", () => {
     const course = TRUTH.courseAfter(stationDeg(num(inputs, "heading_deg")));
     expect(course).toBe(num(said, "radial_after_passage_deg"));
   });
+});
+
+function arcCheck({ what, inputs }: PublishedRow): RowValues {
+  if (what.startsWith("Roll-out heading")) {
+    // Turning onto the arc from an inbound course: square to it, toward the hand of the turn.
+    const facts = factsOn(num(inputs, "radial_deg"));
+    const turnDeg = num(inputs, "turn_deg") * (text(inputs, "turn") === "left" ? -1 : 1);
+    return { heading_deg: wrap360(TRUTH.bearingTo(facts) + turnDeg) };
+  }
+  const arcNm = num(inputs, "arc_nm");
+  if (inputs.turn_radius_nm !== undefined)
+    return { lead_radials_90_turn: num(inputs, "turn_radius_nm") / TRUTH.offNm(arcNm, 1) };
+  const leadNm = arcLeadNm(num(inputs, "groundspeed_kt"));
+  return {
+    lead_nm: leadNm,
+    radials_per_nm: 1 / TRUTH.offNm(arcNm, 1),
+    lead_radials: leadNm / TRUTH.offNm(arcNm, 1),
+  };
+}
+
+const TABLE_ANGLE =
+  "the table gives other leads for turns of more and of less than 90 degrees and does not say of how many";
+
+checkRows({
+  name: "arcs as problems",
+  rows: arcRows,
+  knownRows: 10,
+  ours: arcCheck,
+  notChecked: { "dme-arc-t008": TABLE_ANGLE, "dme-arc-t009": TABLE_ANGLE },
+});
+
+it.each([
+  [10, 15],
+  [7, 21],
+])(
+  "the turn of 90 degrees off the %i NM arc at a radius of 2.5 NM takes %i radials (P-1204, p. 76)",
+  (arcNm, radials) => {
+    expect(Math.abs(2.5 / TRUTH.offNm(arcNm, 1) - radials)).toBeLessThanOrEqual(0.5);
+  },
+);
+
+function holdCheck({ what, inputs }: PublishedRow): RowValues {
+  if (what === "Outbound wind correction")
+    return {
+      outbound_correction_deg_right: outboundCorrectionDeg(num(inputs, "inbound_correction_deg_right")),
+    };
+  const hold: Hold = {
+    inboundCourse: magneticDeg(num(inputs, "inbound_course_deg")),
+    turns: text(inputs, "turns") === "left" ? "left" : "right",
+  };
+  return what === "Entry for a heading at the fix"
+    ? { entry: holdingEntry(magneticDeg(num(inputs, "heading_deg")), hold) }
+    : { heading_deg: teardropHeading(hold) };
+}
+
+const SPEEDS = "no form asks for the speeds and leg times of a hold";
+
+checkRows({
+  name: "holds as problems",
+  rows: holdRows,
+  knownRows: 20,
+  ours: holdCheck,
+  notChecked: {
+    "holding-t019": SPEEDS,
+    "holding-t021": SPEEDS,
+    "holding-t022": SPEEDS,
+    "holding-t024": SPEEDS,
+  },
 });

@@ -97,8 +97,14 @@ describe("next-panel", () => {
   });
 });
 
-it("near-station-act is asked within a mile of a live needle", () => {
-  for (const problem of problemsOf("near-station-act", "choose", 30)) {
+it("near-station-act is asked within a mile of a live needle, or before a hold", () => {
+  const problems = problemsOf("near-station-act", "choose", 60);
+  const holds = problems.filter(({ case: { skills } }) => skills?.includes("racetrack"));
+  const asks = (words: RegExp) => holds.filter((problem) => words.test(problem.case.scene.ask));
+  expect(asks(/Which entry/).length).toBeGreaterThan(5);
+  expect(asks(/teardrop entry is right/).length).toBeGreaterThan(1);
+  expect(asks(/correct outbound/).length).toBeGreaterThan(1);
+  for (const problem of problems.filter((one) => !holds.includes(one))) {
     expect(first(problem).geometry!.distanceNm).toBeLessThanOrEqual(1.01);
     expect(first(problem).flag).toBe("TO");
   }

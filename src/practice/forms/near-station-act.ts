@@ -1,4 +1,4 @@
-/** Close to the station the needle swings: what do you do? */
+/** Close to the station: the needle swings, or a hold begins. What do you do? */
 
 import { FT_PER_NM, threeDigits } from "../../earth/index.ts";
 import { coneRadiusNm } from "../../radio/index.ts";
@@ -7,8 +7,11 @@ import { handOf, physicalNeedleDeg } from "../functions.ts";
 import { drawSpot, isReceived, sceneAt, stand } from "../stand.ts";
 import { ghostTurned } from "./beside-line.ts";
 import { toCourseLineNm } from "./geometry.ts";
+import { drawHold } from "./hold.ts";
 import { dotsPhrase } from "./phrases.ts";
 
+/** Share of cases that are about a hold. */
+const HOLDS = 0.35;
 const HOLD = "hold the heading";
 const WORDS = ["turn left", HOLD, "turn right"] as const;
 /** Nearer the line than this, an aircraft that has tracked it needs no correction, NM. */
@@ -16,13 +19,14 @@ const NEAR_ENOUGH_NM = 0.2;
 
 export const nearStationAct = {
   id: "near-station-act",
-  title: "The needle swings: what do you do?",
-  skills: ["overhead-or-abeam"],
+  title: "At the station: what do you do?",
+  skills: ["overhead-or-abeam", "racetrack"],
   modes: ["choose"],
   answers: "word",
   leastSlipAnswers: 1,
   minutes: 0.5,
   draw(chance, world) {
+    if (chance.odds(HOLDS)) return drawHold(chance, world);
     const spot = drawSpot(chance, world.beacons, { distanceNm: [1, 1], heightFt: [1_500, 3_000] });
     if (spot === null) return null;
     const distanceNm = chance.integer(6, 10) / 10;
@@ -42,7 +46,7 @@ export const nearStationAct = {
     const shownDeg = Math.round(physicalNeedleDeg(facts));
     return {
       scene: sceneAt(world, at, {
-        title: "The needle swings: what do you do?",
+        title: "At the station: what do you do?",
         ask: `You have tracked ${threeDigits(facts.course)} to ${station.name} with the needle centred, and heading ${threeDigits(facts.heading)} has held it there. Now, ${distanceNm.toFixed(1)} NM before the station, the needle moves off. What do you do?`,
         covers: ["chart", "reasons", "signal"],
       }),
@@ -52,6 +56,7 @@ export const nearStationAct = {
         { label: "Heading that held the line", value: threeDigits(facts.heading) },
       ],
       tolerance: {},
+      skills: ["overhead-or-abeam"],
       words: WORDS,
       answer: (functions) => {
         const turnDeg = functions.nearTurnDeg(facts);

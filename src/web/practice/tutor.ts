@@ -259,13 +259,17 @@ function freshOf(
     // A skill or a form that no idea stands in the way of: any problem serves.
     if (
       form.leastSlipAnswers === 0 ||
-      slips.length === 0 ||
+      (slips.length === 0 && practisesFreely(problem)) ||
       firedSlips(problem).some((slip) => slips.includes(slip))
     )
       return problem;
   }
   return null;
 }
+
+/** Whether it practises a skill that no idea stands in the way of, where the case says which it practises. */
+const practisesFreely = ({ case: { skills } }: Problem): boolean =>
+  skills === undefined || skills.some((skill) => slipsOfSkill(skill).length === 0);
 
 /** A fresh problem for a card that is due: of its form, or one on which its idea would be wrong. */
 function problemForCard(
