@@ -14,8 +14,9 @@ import {
   stationDeg,
   threeDigits,
   trueFromStation,
+  turnBetween,
 } from "../../src/earth/index.ts";
-import type { Face } from "../../src/panel/index.ts";
+import type { Face, SignalConditions } from "../../src/panel/index.ts";
 import { resolveScene, type Scene, sceneToLink } from "../../src/scene/index.ts";
 import { linkWorld } from "../../src/web/link/demo-world.ts";
 import { benchUnderTest } from "./bench-under-test.ts";
@@ -40,13 +41,14 @@ interface Setup {
   readonly courseDeg: number;
   readonly headingDeg: number;
   readonly tune?: string;
+  readonly signal?: SignalConditions;
 }
 /** Numbers chosen so that none of them turns up by chance. */
 const BASE: Setup = { face: "cdi", radialDeg: 246, distanceNm: 18.4, courseDeg: 61, headingDeg: 87 };
 const SECRET = "SECRET OF THE SCENE";
 
 function sceneOf(change: Partial<Setup>, covers: readonly string[]): Scene {
-  const { face, radialDeg, distanceNm, courseDeg, headingDeg, tune } = { ...BASE, ...change };
+  const { face, radialDeg, distanceNm, courseDeg, headingDeg, tune, signal } = { ...BASE, ...change };
   return {
     ...DEMO,
     title: "A question",
@@ -73,9 +75,19 @@ function sceneOf(change: Partial<Setup>, covers: readonly string[]): Scene {
         bearingErrorDeg: 0,
       },
     ],
+    signal: signal ?? null,
     covers,
   };
 }
+
+/** A hangar whose echo leads the needle astray, so that the panel is not to be told from the chart. */
+const ECHO: SignalConditions = {
+  kind: "conventional",
+  noiseDb: null,
+  reflectors: [{ ident: "TXJ", position: onRadial("TXJ", 300, 2), amplitude: 0.1 }],
+  propeller: null,
+};
+const QUIET: SignalConditions = { ...ECHO, reflectors: [] };
 
 const onScene = (scene: Scene, use: (page: Page) => Promise<void>): Promise<void> =>
   bench.visit(use, { path: `#${sceneToLink(scene, { world: WORLD })}` });
@@ -177,13 +189,11 @@ const linesThat = (words: string, answer: string | RegExp): string[] =>
   words.split("\n").flatMap((line) => (tells(line, answer) ? [`${answer}: ${line.slice(0, 160)}`] : []));
 
 describe("a cover", () => {
-  it.each(ALL_FACES)("over any part leaves its answer nowhere in the page (%s)", (face) => {
-    const scene = sceneOf({ face }, []);
-    return onScene(scene, async (page) => {
+  const leavesNothing = (scene: Scene, cases: readonly Case[]): Promise<void> =>
+    onScene(scene, async (page) => {
       // Said aloud, and a step pointed at, before anything is covered.
       await page.locator(".chain button").nth(3).hover();
       await page.waitForTimeout(SPOKEN_AFTER_MS);
-      const cases = CASES.filter(({ faces }) => faces.includes(face));
       const open = new Map<string | undefined, string>();
       for (const { scope } of cases) if (!open.has(scope)) open.set(scope, await domWords(page, scope));
       for (const { name, scope, answers } of cases) {
@@ -204,6 +214,37 @@ describe("a cover", () => {
         await page.keyboard.press("Control+z");
       }
     });
+
+  it.each(ALL_FACES)("over any part leaves its answer nowhere in the page (%s)", (face) =>
+    leavesNothing(
+      sceneOf({ face }, []),
+      CASES.filter(({ faces }) => faces.includes(face)),
+    ),
+  );
+
+  it("leaves nothing of a needle that an echo leads astray, and nothing of the echo", () => {
+    // The place of the demo: there the echo pulls hardest.
+    const scene = sceneOf({ signal: ECHO, distanceNm: 18 }, []);
+    const [reading] = resolveScene(scene).receivers;
+    const read = new RegExp(`\\b${threeDigits(reading!.radial!)}\\b`);
+    expect(Math.abs(turnBetween(reading!.geometry!.trueRadial, reading!.radial!))).toBeGreaterThan(2);
+    const astray = [needle(scene), read, /astray/, /needle alone/, /were the needle right/];
+    return leavesNothing(scene, [
+      {
+        name: "NAV1 needle",
+        faces: ["cdi"],
+        scope: `${NAV1}, .reasons, .ask-card, [role=status]`,
+        answers: () => astray,
+      },
+      { name: "NAV1 needle", faces: ["cdi"], answers: () => [needle(scene), /astray/] },
+      { name: "the panel", faces: ["cdi"], answers: () => [needle(scene), /astray/, /needle alone/] },
+      { name: "the signal", faces: ["cdi"], answers: () => [/\becho\b/i, /a reflector/, /data-reflector/] },
+      {
+        name: "all of NAV1",
+        faces: ["cdi"],
+        answers: () => [needle(scene), /astray/, /NAV1: the signal of/],
+      },
+    ]);
   });
 });
 
@@ -272,6 +313,11 @@ const ALIKE: readonly {
     what: "a frequency",
     covers: ["NAV1.frequency", "NAV1.ident", "NAV1.needle", "NAV1.flag", "NAV1.dme", "signal", "reasons"],
     scenes: [{}, { tune: "HJL" }],
+  },
+  {
+    what: "the signal and where it leads the needle",
+    covers: ["signal", "NAV1", "reasons"],
+    scenes: [{ signal: ECHO, distanceNm: 18 }, { signal: QUIET, distanceNm: 18 }, { distanceNm: 18 }],
   },
   {
     what: "everything",
