@@ -142,7 +142,7 @@ test("a station file and a table are told their faults without a scene", () => {
   ]);
   const table = readStations("a\u0000b", { ...options, path: "t.csv" });
   expect(linesFrom(table)).toEqual([
-    "t.csv:1:2 this is not a text file; scene, station and land files are plain text in UTF-8",
+    "t.csv:1:2 this is not a text file; a table is plain text in UTF-8: export it as CSV",
   ]);
 });
 

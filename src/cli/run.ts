@@ -43,6 +43,11 @@ export const COMMANDS: readonly Entry[] = [
     load: async () => (await import("./sheet.ts")).SHEET,
   },
   {
+    name: "mark",
+    summary: "the answers of a class marked, with the ideas behind the wrong ones",
+    load: async () => (await import("./mark.ts")).MARK,
+  },
+  {
     name: "ident",
     summary: "a station's ident as sound",
     load: async () => (await import("./ident.ts")).IDENT,

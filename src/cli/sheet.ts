@@ -55,7 +55,8 @@ export const SHEET: Command = {
 const countText = ({ problems }: ProblemSet): string =>
   problems.length === 1 ? "one problem" : `${problems.length} problems`;
 
-function paperOf(call: Call): Paper {
+/** The paper a call asks for. */
+export function paperOf(call: Call): Paper {
   const text = call.text("paper") ?? "a4";
   const paper = PAPERS.find((known) => known === text);
   if (paper === undefined)

@@ -27,6 +27,19 @@ export { FORM_IDS, type FormId, isFormId } from "./forms/numbers.ts";
 export { type Functions, functionsWith, type Hand, type Patch, TRUTH } from "./functions.ts";
 export { type Evidence, evidenceOf, type Marked, mark, type Response, type Verdict } from "./mark.ts";
 export { type Option, type Options, optionsOf, shownOrder, slipsBehind } from "./options.ts";
+export { type AnswerRow, type AnswerSheet, type RefusedRow, readAnswerSheet } from "./pile/answer-sheet.ts";
+export type { ClassSlip, ClassView } from "./pile/class-view.ts";
+export { type MarkedLearner, type MarkedPile, markPile } from "./pile/mark-pile.ts";
+export type { MarkedAnswer } from "./pile/mark-row.ts";
+export type { Doubt, PileItem } from "./pile/pile-items.ts";
+export {
+  type PileReport,
+  pileReport,
+  type ReportedItem,
+  type ReportedLearner,
+  type ReportedSlip,
+} from "./pile/pile-report.ts";
+export type { Readiness } from "./pile/readiness.ts";
 export { makeProblem, type Problem, type ProblemMade, type SlipAnswer } from "./problem.ts";
 export {
   type CodeParts,

@@ -31,11 +31,11 @@ const BYTE_ORDER_MARK = "\ufeff";
 class QuoteRanOn extends Error {}
 
 /**
- * The rows of a text, header included as the first, empty lines left out. `broken` lists rows that cannot be taken
- * apart, in order. A row with more or fewer values than the first row is given as it is, for the caller to judge, unless
+ * The rows of a text, header included as the first, empty lines left out; `delimiter` stands between values. `broken` lists rows
+ * that cannot be taken apart, in order. A row with more or fewer values than the first row is given as it is, for the caller to judge, unless
  * it also spans lines: then a quote was left open, and the lines it swallowed are read again.
  */
-export function readCsvRows(text: string): CsvTable {
+export function readCsvRows(text: string, delimiter: "," | ";" | "\t" = ","): CsvTable {
   const bytes = new TextEncoder().encode(text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text);
   const rows: CsvRow[] = [];
   const broken: BrokenRow[] = [];
@@ -45,6 +45,7 @@ export function readCsvRows(text: string): CsvTable {
     let rowStart = lines.skipEmpty(from);
     try {
       parse(bytes.subarray(from), {
+        delimiter,
         record_delimiter: ["\r\n", "\n", "\r"],
         relax_column_count: true,
         skip_empty_lines: true,

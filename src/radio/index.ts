@@ -29,7 +29,7 @@ export {
   timeAcrossConeS,
   VOR_CONE_HALF_ANGLE_DEG,
 } from "./cone.ts";
-export type { BrokenRow } from "./csv-rows.ts";
+export { type BrokenRow, readCsvRows } from "./csv-rows.ts";
 export {
   type DemodulatorOptions,
   type SignalMeasurement,

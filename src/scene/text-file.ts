@@ -57,6 +57,8 @@ export function decodeText(bytes: Uint8Array, path: string): DecodedText {
   return { ok: true, text: text.includes("\n") ? text : text.replaceAll("\r", "\n") };
 }
 
+const isTable = (path: string): boolean => /\.csv$/i.test(path);
+
 /** What keeps a text from being read at all: too big, nothing in it, or not text. Null when nothing does. */
 export function textFault(text: string, path: string): Fault | null {
   if (text.length > largestBytes(path)) return tooBigFault(path, text.length);
@@ -66,14 +68,16 @@ export function textFault(text: string, path: string): Fault | null {
     return at(
       path,
       "binary",
-      `this is not a text file${looksLike(text)}; scene, station and land files are plain text in UTF-8`,
+      `this is not a text file${looksLike(text)}; ${isTable(path) ? "a table is plain text in UTF-8: export it as CSV" : "scene, station and land files are plain text in UTF-8"}`,
       text.slice(0, control),
     );
   if (text.trim() === "")
     return at(
       path,
       "empty",
-      "the file is empty; a scene file begins with scene: 1, a station file with stations: 1",
+      isTable(path)
+        ? "the file is empty; a table begins with a row that names its columns"
+        : "the file is empty; a scene file begins with scene: 1, a station file with stations: 1",
     );
   return null;
 }

@@ -69,6 +69,8 @@ describe("the statistics of an item", () => {
   it("give the median time", () => {
     const log = [12, 40, 18].map((timeS, at) => logged(`learner-${at}`, 0, { timeS }));
     expect(only(log).medianTimeS).toBe(18);
+    expect(only([...log, logged("nobody's", 0, { timeS: null })]).medianTimeS).toBe(18);
+    expect(only([logged("nobody's", 0, { timeS: null })]).medianTimeS).toBeNull();
   });
 });
 

@@ -24,7 +24,8 @@ export interface LoggedAnswer<Slip extends string = string> {
   /** As it was shown. */
   readonly item: ItemEvidence<Slip>;
   readonly answer: ItemAnswer;
-  readonly timeS: number;
+  /** Null where it was not taken. */
+  readonly timeS: number | null;
 }
 
 export interface OptionStatistics<Slip extends string = string> {
@@ -58,7 +59,8 @@ export interface ItemStatistics<Slip extends string = string> {
   /** The truth first, then by picks. */
   readonly options: readonly OptionStatistics<Slip>[];
   readonly dontKnowShare: number;
-  readonly medianTimeS: number;
+  /** Of the answers whose time was taken; null where none was. */
+  readonly medianTimeS: number | null;
   /** Tell mode only: of the wrong answers, those that no slip gives; `newSlip` from 20 wrong, over three in ten. */
   readonly unmodelled: { readonly wrong: number; readonly share: number; readonly newSlip: boolean } | null;
 }
@@ -124,7 +126,7 @@ function statisticsOf<Slip extends string>(rows: readonly Row<Slip>[]): ItemStat
     discrimination: discriminationOf(rows),
     options: optionsOf(rows),
     dontKnowShare: rows.filter(({ answer }) => answer.pick === "dont-know").length / answers,
-    medianTimeS: median(rows.map(({ timeS }) => timeS)) ?? 0,
+    medianTimeS: median(rows.flatMap(({ timeS }) => (timeS === null ? [] : [timeS]))),
     unmodelled: first.item.mode === "tell" ? unmodelledOf(rows) : null,
   };
 }

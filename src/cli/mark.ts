@@ -1,0 +1,58 @@
+/** `needlework mark`: a pile of answers to a problem set, marked; what each learner has in mind, and what the class needs first. */
+
+import { markPile, pileReport, readAnswerSheet } from "../practice/index.ts";
+import type { Call, Command } from "./command.ts";
+import { CallFault, EXIT_DONE, InputFault } from "./faults.ts";
+import { markText } from "./mark-text.ts";
+import { type ProblemSetOperand, problemSetOf, WISH_OPTIONS } from "./problem-set-operand.ts";
+import { print, STREAM } from "./streams.ts";
+import { operandText } from "./text-files.ts";
+
+export const MARK: Command = {
+  name: "mark",
+  operands: "SET|CODE... ANSWERS.csv",
+  operandCount: [2, 201],
+  about: [
+    "Marks the answers of a class to SET, a problem set or its link, or to problems by their codes, and says what to reteach",
+    "first. ANSWERS.csv (- for stdin) has a row for each answer: learner, problem (its number in the set, or its code) and",
+    'answer (the letter ticked, or what was written; ? for "I don\'t know yet"). A header may name the columns, and add how',
+    "sure (sure, think so, guess), seconds, and accept (why an answer is taken for right anyway); or it names the learner",
+    "and then a problem for each column, with one learner a row. Rows that cannot be used are listed with their lines.",
+  ].join("\n"),
+  options: {
+    json: { help: "print all that was found as JSON" },
+    date: WISH_OPTIONS.date,
+  },
+  example: "needlework mark set.yaml answers.csv",
+  run: async (call) => {
+    const answersPath = call.operands.at(-1) ?? "";
+    const { set, notes } = await markedSet(call);
+    const sheet = readAnswerSheet(await operandText(answersPath));
+    const pile = markPile(set, sheet);
+    if (pile.answerCount === 0) {
+      const [first] = pile.refused;
+      throw new InputFault(
+        first === undefined
+          ? `${answersPath}: it holds no answers; write learner, problem, answer in each row`
+          : `${answersPath}:${first.line}: no row of ${pile.refused.length} could be marked; the first, ${first.reason}`,
+      );
+    }
+    const report = pileReport(pile);
+    if (call.has("json")) print(JSON.stringify({ ...report, marked: pile.learners }));
+    else print(markText(report, notes));
+    return EXIT_DONE;
+  },
+};
+
+/** The set that was handed out: nothing is made anew. */
+async function markedSet(call: Call): Promise<ProblemSetOperand> {
+  const [first = "", ...others] = call.operands;
+  const set = [first, ...others.slice(0, -1)];
+  if (first.endsWith(".csv"))
+    throw new CallFault(`${first} stands where the problem set belongs: first the set, then the answers`);
+  if (first === STREAM && others.at(-1) === STREAM)
+    throw new CallFault("only one of set and answers can come from stdin");
+  const operand = await problemSetOf({ ...call, operands: set });
+  if (operand.stationsPath !== null) throw new InputFault(`${first} is no problem set: it has no problems`);
+  return operand;
+}

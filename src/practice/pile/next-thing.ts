@@ -1,0 +1,49 @@
+/** The one thing a learner does next, in words. */
+
+import type { Standing } from "../diagnosis/index.ts";
+import { type ProblemSet, skillsOf } from "../problem-set.ts";
+import { SKILLS, type SkillId, skillOf } from "../skills.ts";
+import { type SlipId, slipOf } from "../slips.ts";
+import type { AnsweredRow } from "./mark-row.ts";
+
+export function nextThing(
+  set: ProblemSet,
+  answered: readonly AnsweredRow[],
+  stands: Standing<SlipId>,
+): string {
+  if (stands.kind === "just-guessing") {
+    const back = stepBack(skillsOf(set));
+    return back === null
+      ? "The answers look like guesses: go through worked problems together."
+      : `The answers look like guesses: go back to “${skillOf(back).title}”.`;
+  }
+  const named = (word: "likely" | "maybe"): SlipId | undefined =>
+    stands.slips.find((slip) => slip.standing === word)?.slip;
+  const likely = named("likely");
+  if (likely !== undefined) return slipOf(likely).remedy;
+  const maybe = named("maybe");
+  if (maybe !== undefined) return `Ask another problem about “${slipOf(maybe).name}” before teaching it.`;
+  const notRight = answered.filter(({ marked }) => marked.verdict !== "right");
+  const [first] = notRight;
+  if (first !== undefined) {
+    const numbers = notRight.map(({ marked }) =>
+      marked.number === null ? marked.code : String(marked.number),
+    );
+    const which = numbers.length === 1 ? `problem ${numbers[0]}` : `problems ${numbers.join(", ")}`;
+    return `No one idea explains what went wrong: go through the steps of ${which} in the key.`;
+  }
+  if (answered.length < set.problems.length) return "All right so far: answer the rest of the set.";
+  const onward = nextSkill(skillsOf(set));
+  return onward === null ? "All right: fly it." : `All right: go on to “${skillOf(onward).title}”.`;
+}
+
+/** The last step before these skills that is not one of them: where to go back to. */
+export const stepBack = (skills: readonly SkillId[]): SkillId | null => {
+  const needed = new Set(skills.flatMap((id) => skillOf(id).needs).filter((need) => !skills.includes(need)));
+  return SKILLS.findLast(({ id }) => needed.has(id))?.id ?? null;
+};
+
+/** The first skill that builds on these and is not one of them. */
+export const nextSkill = (skills: readonly SkillId[]): SkillId | null =>
+  SKILLS.find(({ id, needs }) => !skills.includes(id) && needs.some((need) => skills.includes(need)))?.id ??
+  null;

@@ -1,0 +1,98 @@
+/** Marking on the command line: what is printed, and what is refused in a sentence. */
+
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildSet, type ProblemSet } from "../src/practice/index.ts";
+import { needlework, needleworkHere } from "./cli.ts";
+import { classAnswers } from "./practice/class-answers.ts";
+import { PRACTICE_ISLES } from "./practice-world.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "needlework-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+const at = (name: string) => join(folder, name);
+const mark = (...args: string[]) => needleworkHere(["mark", ...args]);
+
+const SET = at("set.yaml");
+const ANSWERS = at("answers.csv");
+const set: ProblemSet = (() => {
+  const built = buildSet(PRACTICE_ISLES, {
+    skills: ["centre-and-read", "to-from-halves", "side-of-line"],
+    slips: [],
+    count: 12,
+    seed: 5,
+    mode: "choose",
+  });
+  if (built.kind === "none") throw new Error(built.says);
+  return built.set;
+})();
+const CLASS = classAnswers(set, [
+  { name: "Ana", holds: ["selector-is-radial"] },
+  { name: "Bo", holds: ["selector-is-radial"] },
+  { name: "Dag", holds: [] },
+]);
+
+beforeAll(() => {
+  const codes = set.problems.map(({ code }) => `  - ${code}`);
+  writeFileSync(SET, ["problems: 1", "title: Reading", "date: 2026-07-01", "list:", ...codes, ""].join("\n"));
+  writeFileSync(ANSWERS, CLASS);
+});
+
+describe("needlework mark", () => {
+  it("says what to reteach first, and what each learner does next", async () => {
+    const { code, stdout, stderr } = await mark(SET, ANSWERS);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(stdout).toMatch(/^Reading: 3 learners, 12 problems, 36 answers\n/);
+    expect(stdout).toContain("“The number I dialled is my radial”: likely 2, maybe 0 of 3");
+    expect(stdout).toMatch(/^ {2}Dag +12 of 12\n +next: All right: go on to “/m);
+    expect(stdout).not.toContain("Not marked");
+  });
+
+  it("prints the same as JSON, every answer among it", async () => {
+    const report = JSON.parse((await mark(SET, ANSWERS, "--json")).stdout);
+    expect(report).toMatchObject({ title: "Reading", learnerCount: 3, problems: 12, answers: 36 });
+    expect(report.slips[0]).toMatchObject({ id: "selector-is-radial", likely: ["Ana", "Bo"], maybe: [] });
+    expect(report.marked.map(({ answers }: { answers: unknown[] }) => answers.length)).toEqual([12, 12, 12]);
+  });
+
+  it("takes codes for the set, and answers from stdin", async () => {
+    const [first] = set.problems;
+    const { code, stdout } = await needlework(["mark", first?.code ?? "", "-"], { input: "Ana,1,?\n" });
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/^Problems: 1 learner, 1 problem, 1 answer\n/);
+  });
+
+  it("lists rows that cannot be marked, and marks the others", async () => {
+    const path = at("some.csv");
+    writeFileSync(path, "Ana,1,?\nAna,1,A\nBo,99,A\n,1,A\n");
+    const { code, stdout } = await mark(SET, path);
+    expect(code).toBe(0);
+    expect(stdout).toContain("Not marked\n  line 2: Ana: a second answer to problem 1");
+    expect(stdout).toContain("line 3: Bo: the set has no problem 99; it has 1 to 12\n  line 4: no learner");
+  });
+
+  it.each([
+    [[SET], 2, /missing|ANSWERS/],
+    [["a.csv", "b.yaml"], 2, /a\.csv stands where the problem set belongs: first the set, then the answers/],
+    [["-", "-"], 2, /only one of set and answers can come from stdin/],
+    [[SET, at("none.csv")], 1, /none\.csv: no such file or folder/],
+    [["demo/ostrelle.stations.yaml", ANSWERS], 1, /is no problem set: it has no problems/],
+    [
+      [SET, at("empty.csv")],
+      1,
+      /empty\.csv:1:1 the file is empty; a table begins with a row that names its columns/,
+    ],
+    [[SET, at("header.csv")], 1, /header\.csv: it holds no answers; write learner, problem, answer in each/],
+    [[SET, at("other.csv")], 1, /other\.csv:1: no row of 2 could be marked; the first, what: /],
+    [[SET, SET], 1, /set\.yaml:1: no row of \d+ could be marked/],
+  ])("refuses %j with exit %i and a sentence", async (args, code, says) => {
+    writeFileSync(at("empty.csv"), "\n\n");
+    writeFileSync(at("header.csv"), "learner,problem,answer\n");
+    writeFileSync(at("other.csv"), "what,is,this\nno,one,knows\n");
+    const ended = await mark(...args);
+    expect({ ...ended, stderr: "" }).toEqual({ code, stdout: "", stderr: "" });
+    expect(ended.stderr).toMatch(says);
+    expect(ended.stderr.trimEnd().split("\n")).toHaveLength(1);
+  });
+});
