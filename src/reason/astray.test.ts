@@ -185,6 +185,15 @@ it("what to fly, where the line is and how far is the same as with a receiver th
   expect(told).toBeGreaterThan(200);
 });
 
+it("a pilot who is sent the same way by needle and place is told only what is worth it", () => {
+  const off: Setup = { ...ON_THE_LINE, at: onRadial(TXJ, 232, 18) };
+  // Less than a centred needle is wide, and nothing else to do: not a word more.
+  expect(sentence({ ...off, errorDeg: 0.4 }, "fly")).toMatch(/^Turn right to 274, .* then 244 to hold it\.$/);
+  expect(sentence({ ...off, errorDeg: 1 }, "fly")).toMatch(
+    /then 244 to hold it; by the needle alone you would do the same, but check it against a second receiver/,
+  );
+});
+
 it("a needle's width is nothing to speak of", () => {
   const off = (errorDeg: number) => ledAstray(readingOf({ ...ON_THE_LINE, errorDeg }));
   expect(off(0.19)).toBeNull();

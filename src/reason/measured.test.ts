@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { onRadial, type Setup, situationOf, TXJ } from "../../test/isles.ts";
 import type { SignalConditions } from "../panel/index.ts";
+import type { Station } from "../radio/index.ts";
 import { readingJson } from "./reading-json.ts";
 import { REASON_RULES } from "./reason.ts";
 import { reasonsFor } from "./reasons-for.ts";
@@ -142,5 +143,102 @@ describe("what is printed as JSON", () => {
     const noisy = jsonOf({ ...CLEAN, noiseDb: 40 });
     expect(noisy?.carrierToNoiseDbHz).toBeGreaterThan(50);
     expect(JSON.parse(JSON.stringify(noisy))).toEqual(noisy);
+  });
+});
+
+describe("the reason of what is measured, of several reflectors", () => {
+  const RIDGE = { ident: "TXJ", position: onRadial(TXJ, 120, 4), amplitude: 0.02 };
+  const OTHERS = { ident: "HJL", position: onRadial(TXJ, 10, 7), amplitude: 0.9 };
+
+  it.each([
+    ["first", [HANGAR, RIDGE]],
+    ["last", [RIDGE, HANGAR]],
+    ["last, after one of another station", [OTHERS, RIDGE, HANGAR]],
+  ])("names the one that bends most, where it is told %s", (_, reflectors) => {
+    const reason = reasonOf({ ...CLEAN, reflectors });
+    expect(reason.sentence).toMatch(
+      /: the strongest of 2 echoes, from a reflector on the 300 radial at 2\.0 NM, by itself pulls it by 3\.6°/,
+    );
+    expect(Number(reason.numbers.bendDeg)).toBeCloseTo(-3.6, 1);
+  });
+
+  it("says of echoes that only together pull it, and never of noise where there is none", () => {
+    const titles = Array.from({ length: 40 }, (_, index) => {
+      // Four walls of one hangar.
+      const reflectors = Array.from({ length: 4 }, () => ({ ...HANGAR, amplitude: 0.003 }));
+      return reasonOf({ ...CLEAN, reflectors }, { at: onRadial(TXJ, 246 + index * 0.01, 18) });
+    });
+    const together = titles.filter(({ title }) => title === "Echoes pull it");
+    expect(together.length).toBeGreaterThan(0);
+    for (const { sentence } of together)
+      expect(sentence).toMatch(
+        /: 4 echoes together pull it by 0\.[2-9]°, though none does much by itself\.$/,
+      );
+    expect(titles.map(({ title }) => title)).not.toContain("Noise moves it");
+  });
+
+  it("says of blades some hertz off the 30 Hz that they move it, in noise as well, and of blades far off that noise does", () => {
+    const bladed = (speedRpm: number, noiseDb: number | null) =>
+      Array.from({ length: 10 }, (_, atS) =>
+        reasonOf({ ...CLEAN, noiseDb, propeller: { speedRpm, blades: 2 } }, { atS: atS / 2 }),
+      ).filter(({ numbers }) => Math.abs(Number(numbers.offDeg)) >= 0.2);
+    for (const noiseDb of [null, 40]) {
+      expect(bladed(810, noiseDb).length).toBeGreaterThan(4);
+      for (const { title, sentence } of bladed(810, noiseDb)) {
+        expect(title).toBe("The propeller chops it");
+        expect(sentence).toMatch(
+          /27\.0 blades pass in a second, not far from .* and move it by \d+(\.\d)?° just now/,
+        );
+      }
+    }
+    expect(bladed(2400, 65).map(({ title }) => title)).toContain("Noise moves it");
+  });
+
+  it("knows of a test signal only what is sent to every side", () => {
+    const vot: Station = { ...TXJ, kind: "VOT", vorClass: null, dmeChannel: null };
+    const reason = reasonOf(
+      { ...CLEAN, reflectors: [HANGAR] },
+      { stations: [vot], at: onRadial(TXJ, 246, 1) },
+    );
+    expect(reason.title).toBe("As the signal has it");
+    expect(reason.sentence).toBe(
+      "The signal reads 360.0 where it is sent as 360.0: its two 30 Hz tones are in phase to every side, and nothing disturbs them here.",
+    );
+    // What its needle stands at is a receiver's error, and no place.
+    const rules = reasonsFor(
+      situationOf({ stations: [vot], at: onRadial(TXJ, 246, 1), courseDeg: 0, errorDeg: 5 }),
+    ).map(({ rule }) => rule);
+    expect(rules).toEqual(["tuned", "received", "radial"]);
+  });
+});
+
+describe("the caution at the edge", () => {
+  const bent = /bent or rough/;
+  it("counts blades within a hertz and a half of the 30 Hz or its double, and none some hertz off", () => {
+    const blades = (passHz: number) =>
+      cautionsOf({ ...CLEAN, propeller: { speedRpm: (passHz * 60) / 2, blades: 2 } });
+    for (const passHz of [28.6, 31.4, 58.6, 61.4]) expect(blades(passHz)).toMatch(bent);
+    for (const passHz of [66, 70, 74]) expect(blades(passHz)).not.toMatch(bent);
+  });
+
+  it("stands where the echo pulls nothing just now and by three degrees half a wavelength on", () => {
+    const offs = Array.from({ length: 24 }, (_, index) => {
+      const setup = { at: onRadial(TXJ, 246 + index * 0.002, 18) };
+      const signal = { ...CLEAN, reflectors: [HANGAR] };
+      return {
+        off: Math.abs(Number(reasonOf(signal, setup).numbers.offDeg)),
+        caution: cautionsOf(signal, setup),
+      };
+    });
+    expect(Math.min(...offs.map(({ off }) => off))).toBeLessThan(1);
+    for (const { caution } of offs) expect(caution).toMatch(bent);
+  });
+
+  it("stands where blades some hertz off scatter the radial by three degrees, though it happens to be right", () => {
+    const propeller = { speedRpm: 750, blades: 2 };
+    const [reading] = situationOf({ at: AT, signal: { ...CLEAN, propeller } }).receivers;
+    expect(Math.abs((reading?.radial ?? 0) - 246)).toBeLessThan(1);
+    expect(reading?.measured?.measurement.radialDeviationDeg).toBeGreaterThan(3);
+    expect(cautionsOf({ ...CLEAN, propeller })).toMatch(bent);
   });
 });

@@ -2,7 +2,7 @@
 
 import { geodesicDistanceNm, turnBetween } from "../earth/index.ts";
 import type { MeasuredSignal } from "../panel/index.ts";
-import { bendDeg, type Station } from "../radio/index.ts";
+import { bendDeg, type Station, TONE_HZ } from "../radio/index.ts";
 import { beatsWith, type Situation } from "../scene/index.ts";
 import { WORTH_SAYING_DEG } from "./astray.ts";
 import type { Rule } from "./step.ts";
@@ -63,6 +63,22 @@ function causeOf(made: MeasuredSignal, station: Station, offDeg: number, { scene
       source: BENDS,
       numbers: { bendDeg: echo.bendDeg },
     };
+  const { carrierToNoiseDbHz, echoes } = made.arriving;
+  const noisy = carrierToNoiseDbHz !== null;
+  if (isOff && propeller !== null && (!noisy || isNearTone(propeller.bladePassHz)))
+    return {
+      title: "The propeller chops it",
+      why: `${propeller.bladePassHz.toFixed(1)} blades pass in a second, not far from the signal's 30 Hz or its double, and move it by ${degrees(offDeg)} just now; another speed of the propeller steadies it`,
+      source: PROPELLER,
+      numbers: { bladePassHz: propeller.bladePassHz },
+    };
+  if (isOff && !noisy && echoes.length > 1)
+    return {
+      title: "Echoes pull it",
+      why: `${echoes.length} echoes together pull it by ${degrees(offDeg)}, though none does much by itself`,
+      source: BENDS,
+      numbers: {},
+    };
   if (isOff)
     return {
       title: "Noise moves it",
@@ -84,6 +100,12 @@ function causeOf(made: MeasuredSignal, station: Station, offDeg: number, { scene
     numbers: {},
   };
 }
+
+/** Blades that pass within this of the 30 Hz or its double are not wholly averaged out over the half second that a receiver listens. */
+const NEAR_TONE_HZ = 8;
+
+const isNearTone = (bladePassHz: number): boolean =>
+  [TONE_HZ, 2 * TONE_HZ].some((toneHz) => Math.abs(bladePassHz - toneHz) <= NEAR_TONE_HZ);
 
 interface Echo {
   readonly bendDeg: number;
