@@ -21,6 +21,7 @@ import type { Player } from "./motion/player.ts";
 import { Out } from "./out/out.tsx";
 import type { OutState } from "./out/out-state.ts";
 import type { PracticeScreenProps } from "./practice/practice-screen.tsx";
+import type { SetsScreenProps } from "./practice-sets/sets-screen.tsx";
 import type { Bench } from "./state/bench.ts";
 import { demoScene } from "./state/demo-scenes.ts";
 import type { FirstMinute } from "./state/first-minute.ts";
@@ -30,6 +31,9 @@ import type { ToolState } from "./tools/tool-state.ts";
 const laterHome = later<HomeProps>(async () => (await import("./home/home.tsx")).Home);
 const laterPractice = later<PracticeScreenProps>(
   async () => (await import("./practice/practice-screen.tsx")).PracticeScreen,
+);
+const laterSets = later<SetsScreenProps>(
+  async () => (await import("./practice-sets/sets-screen.tsx")).SetsScreen,
 );
 
 /** What lives as long as the page. */
@@ -111,6 +115,15 @@ export function App(props: AppProps): JSX.Element {
         >
           {notice}
         </laterHome.Part>
+      ) : screen.isSets.value ? (
+        <laterSets.Part
+          theme={theme}
+          world={world}
+          date={demoScene("").scene.date}
+          benchScene={() => bench.scene.value}
+          onBack={screen.toBench}
+          onHelp={help.ask}
+        />
       ) : practice !== null ? (
         <laterPractice.Part
           theme={theme}

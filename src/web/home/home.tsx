@@ -45,6 +45,9 @@ export function Home(props: HomeProps): JSX.Element {
           <button type="button" class="button" onClick={onPractise}>
             Practice
           </button>
+          <a class="button" href="#sets">
+            Problem sets
+          </a>
           <button type="button" class="button" onClick={() => void desk.pick()}>
             Open a scene file…
           </button>

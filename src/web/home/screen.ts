@@ -4,11 +4,14 @@ import { computed, type ReadonlySignal, signal } from "@preact/signals";
 
 export const HOME_MARK = "#home";
 export const PRACTICE_MARK = "#practice";
+export const SETS_MARK = "#sets";
 
 export interface Screen {
   readonly isHome: ReadonlySignal<boolean>;
   /** What practice was asked for: the code of a problem, the link of a set, or empty for its start. Null: it does not fill the page. */
   readonly practice: ReadonlySignal<string | null>;
+  /** The instructor's desk, where problem sets are made. */
+  readonly isSets: ReadonlySignal<boolean>;
   /** Something else than the bench fills the page. */
   readonly isAway: ReadonlySignal<boolean>;
   readonly goHome: () => void;
@@ -27,7 +30,8 @@ export function createScreen(): Screen {
   const mark = signal(location.hash);
   const isHome = computed(() => mark.value === HOME_MARK);
   const practice = computed(() => practiceIn(mark.value));
-  const isAway = computed(() => isHome.value || practice.value !== null);
+  const isSets = computed(() => mark.value === SETS_MARK);
+  const isAway = computed(() => isHome.value || isSets.value || practice.value !== null);
   const follow = () => {
     mark.value = location.hash;
   };
@@ -39,6 +43,7 @@ export function createScreen(): Screen {
   return {
     isHome,
     practice,
+    isSets,
     isAway,
     goHome: () => go(HOME_MARK),
     goPractise: () => go(PRACTICE_MARK),

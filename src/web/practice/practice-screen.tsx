@@ -56,9 +56,14 @@ export function PracticeScreen(props: PracticeScreenProps): JSX.Element {
         <h1>{run === null ? "Practice" : planTitle(run.plan)}</h1>
         <div class="head-tools">
           {run === null ? (
-            <button type="button" class="button" onClick={onBack}>
-              To the bench
-            </button>
+            <>
+              <a class="button" href="#sets">
+                For instructors
+              </a>
+              <button type="button" class="button" onClick={onBack}>
+                To the bench
+              </button>
+            </>
           ) : (
             <button type="button" class="button" onClick={practice.leave}>
               {stageOf(run) === "end" ? "Close" : "Pause"}
