@@ -1,11 +1,12 @@
 /** Marking on the command line: what is printed, and what is refused in a sentence. */
 
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildSet, type ProblemSet } from "../src/practice/index.ts";
 import { needlework, needleworkHere } from "./cli.ts";
+import { pdfPages } from "./pdf-words.ts";
 import { classAnswers } from "./practice/class-answers.ts";
 import { PRACTICE_ISLES } from "./practice-world.ts";
 
@@ -94,5 +95,71 @@ describe("needlework mark", () => {
     expect({ ...ended, stderr: "" }).toEqual({ code, stdout: "", stderr: "" });
     expect(ended.stderr).toMatch(says);
     expect(ended.stderr.trimEnd().split("\n")).toHaveLength(1);
+  });
+});
+
+describe("the report as a PDF", () => {
+  const flat = (pdf: Buffer) => pdf.toString("latin1").replace(/\s+/g, " ");
+
+  it.each([
+    ["a4", "595.2756"],
+    ["letter", "612"],
+  ])("has the class on its first page, then learners, then questions, on %s", async (paper, widthPt) => {
+    const path = at(`${paper}.pdf`);
+    const ended = await mark(SET, ANSWERS, "-o", path, "--paper", paper);
+    expect(ended).toEqual({ code: 0, stdout: "", stderr: `${path} written: 3 learners, 36 answers\n` });
+    const pdf = readFileSync(path);
+    expect(flat(pdf)).toMatch(/\/Marked true/);
+    expect(flat(pdf)).toMatch(/pdfuaid:part[^\d]*1/);
+    expect(flat(pdf)).toContain(`[0 0 ${widthPt}`);
+    const [first = "", second = "", ...rest] = pdfPages(pdf);
+    for (const words of [
+      "Marked: Reading",
+      "Reteach first “The number I dialled is my radial” likely 2, maybe 0 of 3",
+      "Twist the selector: the aircraft on the chart must not move.",
+      "Who is just guessing? Nobody",
+      "Who is stuck? Nobody",
+      "Is the class ready to go on?",
+      "Is a question bad? None stands out",
+      "Ana, Bo",
+    ])
+      expect(first).toContain(words);
+    expect(second).toMatch(/Learners .*Ana .*Bo .*Dag 12 of 12 nothing stands out/);
+    expect(rest.join(" ")).toMatch(/Questions .*Which radial\?/);
+    expect(rest.join(" ")).toContain("2 × “");
+  });
+
+  it("lists rows that were not marked, and tells them too", async () => {
+    const [answers, report] = [at("more.csv"), at("more.pdf")];
+    writeFileSync(answers, `${CLASS}\r\nBo,99,A\r\n`);
+    const { code, stderr } = await mark(SET, answers, "-o", report);
+    expect(code).toBe(0);
+    expect(stderr).toContain(`${answers}:38 not marked: Bo: the set has no problem 99`);
+    expect(pdfPages(readFileSync(report)).join(" ")).toMatch(
+      /Not marked Line Why 38 Bo: the set has no problem/,
+    );
+  });
+
+  it("leaves out what fewer than three have answered", async () => {
+    const [answers, report] = [at("two.csv"), at("two.pdf")];
+    writeFileSync(answers, CLASS.split("\r\n").slice(0, 25).join("\n"));
+    await mark(SET, answers, "-o", report);
+    const questions = pdfPages(readFileSync(report)).slice(2).join(" ");
+    expect(questions).toContain("fewer than three");
+    expect((await mark(SET, answers)).stdout).not.toContain("fewer than three");
+  });
+
+  it("takes any words for words", async () => {
+    const answers = at("odd.csv");
+    writeFileSync(answers, '"#panic() $x$ *a* <t> @ref [1]",1,?\n');
+    expect(await mark(SET, answers, "-o", at("odd.pdf"))).toMatchObject({ code: 0 });
+    expect(pdfPages(readFileSync(at("odd.pdf")))[1]).toContain("#panic() $x$ *a* <t> @ref [1]");
+  });
+
+  it("is written over nothing that it is made from", async () => {
+    expect((await mark(SET, ANSWERS, "-o", ANSWERS)).code).toBe(2);
+    expect(readFileSync(ANSWERS, "utf8")).toBe(CLASS);
+    expect((await mark(SET, ANSWERS, "-o", at("x.pdf"), "--json")).code).toBe(2);
+    expect(existsSync(at("x.pdf"))).toBe(false);
   });
 });

@@ -1,7 +1,17 @@
 /** The report of a marked pile for a terminal: what the class needs first, then learners, questions, and rows that could not be marked. */
 
 import type { PileReport, ReportedItem, ReportedLearner } from "../practice/index.ts";
-import { counted, guessingWords, marksText, readyWords, slipCounts } from "./mark-words.ts";
+import {
+  counted,
+  figuresOf,
+  marksText,
+  namesOrNobody,
+  offsetWords,
+  readyWords,
+  restOf,
+  slipCounts,
+  wrongWords,
+} from "./mark-words.ts";
 
 const LABEL_WIDTH = 15;
 
@@ -43,7 +53,7 @@ function classLines(report: PileReport): readonly string[] {
   const [first, ...rest] = slips;
   return [
     ...(first === undefined
-      ? labelled("Reteach first", "no mistaken idea stands out")
+      ? labelled("Reteach first", "No mistaken idea stands out")
       : labelled(
           "Reteach first",
           `“${first.name}”: ${slipCounts(first, learnerCount)}`,
@@ -55,13 +65,13 @@ function classLines(report: PileReport): readonly string[] {
       "Then",
       ...rest.slice(0, REST_SHOWN).map((slip) => `“${slip.name}”: ${slipCounts(slip, learnerCount)}`),
     ),
-    ...labelled("Just guessing", guessingWords(report.guessing)),
-    ...labelled("Stuck", guessingWords(stuck)),
+    ...labelled("Just guessing", namesOrNobody(report.guessing)),
+    ...labelled("Stuck", namesOrNobody(stuck)),
     ...labelled("Ready to go on", ...readyWords(report)),
     ...labelled(
       "In doubt",
       ...(doubts.length === 0
-        ? ["no question"]
+        ? ["No question"]
         : doubts.map(({ title, problems, says }) => `${title} (${problems.join(", ")}): ${says}`)),
     ),
   ];
@@ -81,53 +91,24 @@ function learnerLines(learners: readonly ReportedLearner[]): readonly string[] {
       ...(one.isStuck ? ["stuck"] : []),
     ];
     return [
-      `${one.learner.padEnd(width)}  ${tally(one)}`,
+      `${one.learner.padEnd(width)}  ${[`${marksText(one.marks).padStart(4)} of ${one.of}`, ...restOf(one)].join(", ")}`,
       ...named.map((words) => `${indent}${words}`),
       `${indent}next: ${one.next}`,
     ];
   });
 }
 
-function tally({ marks, of, wrong, half, dontKnow, unanswered }: ReportedLearner): string {
-  return [
-    `${marksText(marks).padStart(4)} of ${of}`,
-    ...(wrong > 0 ? [`${wrong} wrong`] : []),
-    ...(half > 0 ? [`${half} half right`] : []),
-    ...(dontKnow > 0 ? [`${dontKnow} “don't know yet”`] : []),
-    ...(unanswered > 0 ? [`${unanswered} unanswered`] : []),
-  ].join(", ");
-}
-
 function itemLines(item: ReportedItem): readonly string[] {
-  const { title, problems, answers, right, facility, discrimination, dontKnow, medianTimeS } = item;
-  const figures = [
-    `${right} of ${answers} right`,
-    ...(facility === null
-      ? []
-      : [`${facility.low} to ${facility.high} %${facility.isTrusted ? "" : ", not yet to be trusted"}`]),
-    ...(discrimination === null ? [] : [`discrimination ${discrimination.toFixed(2)}`]),
-    ...(dontKnow > 0 ? [`${dontKnow} “don't know yet”`] : []),
-    ...(medianTimeS === null ? [] : [`median ${Math.round(medianTimeS)} s`]),
-  ];
+  const { title, problems, wrongOptions, fidelity } = item;
   return [
-    `${title} (${problems.join(", ")}): ${figures.join(", ")}`,
-    ...item.wrongOptions
+    `${title} (${problems.join(", ")}): ${figuresOf(item).join(", ")}`,
+    ...wrongOptions
       .filter(({ picks }) => picks > 0)
-      .map(
-        ({ ideas, picks }) =>
-          `  ${String(picks).padStart(3)} × ${ideas.length === 0 ? "by no idea we know of" : ideas.map((idea) => `“${idea}”`).join(" or ")}`,
-      ),
-    ...item.fidelity.map(
+      .map((option) => `  ${String(option.picks).padStart(3)} × ${wrongWords(option)}`),
+    ...fidelity.map(
       ({ idea, took, of }) =>
         `      of ${of} who hold “${idea}” by their other answers ${took} took its answer`,
     ),
-    ...(item.unexplained === null || item.unexplained.count === 0
-      ? []
-      : item.peaks.map(
-          ({ from, low, high, count }) =>
-            `      ${count} unexplained ${signed(low)} to ${signed(high)} from ${from}`,
-        )),
+    ...offsetWords(item).map((words) => `      ${words}`),
   ];
 }
-
-const signed = (value: number): string => `${value < 0 ? "−" : "+"}${Math.abs(Math.round(value * 10) / 10)}`;

@@ -1,12 +1,16 @@
 /** `needlework mark`: a pile of answers to a problem set, marked; what each learner has in mind, and what the class needs first. */
 
+import { PAPERS } from "../draw/index.ts";
 import { markPile, pileReport, readAnswerSheet } from "../practice/index.ts";
 import type { Call, Command } from "./command.ts";
 import { CallFault, EXIT_DONE, InputFault } from "./faults.ts";
 import { markText } from "./mark-text.ts";
+import { counted } from "./mark-words.ts";
 import { type ProblemSetOperand, problemSetOf, WISH_OPTIONS } from "./problem-set-operand.ts";
-import { print, STREAM } from "./streams.ts";
+import { paperOf } from "./sheet.ts";
+import { print, STREAM, tell } from "./streams.ts";
 import { operandText } from "./text-files.ts";
+import { writeWhole } from "./write-whole.ts";
 
 export const MARK: Command = {
   name: "mark",
@@ -20,13 +24,19 @@ export const MARK: Command = {
     "and then a problem for each column, with one learner a row. Rows that cannot be used are listed with their lines.",
   ].join("\n"),
   options: {
+    output: { value: "REPORT.pdf", short: "o", help: "write the report as a PDF; - for stdout" },
+    paper: { value: PAPERS.join("|"), help: "of the PDF (a4)" },
     json: { help: "print all that was found as JSON" },
     date: WISH_OPTIONS.date,
   },
   example: "needlework mark set.yaml answers.csv",
   run: async (call) => {
+    const output = call.text("output");
+    if (output !== undefined && call.has("json"))
+      throw new CallFault("-o writes the report and --json prints it: ask for one of them");
+    const paper = paperOf(call);
     const answersPath = call.operands.at(-1) ?? "";
-    const { set, notes } = await markedSet(call);
+    const { set, notes, files } = await markedSet(call);
     const sheet = readAnswerSheet(await operandText(answersPath));
     const pile = markPile(set, sheet);
     if (pile.answerCount === 0) {
@@ -38,7 +48,16 @@ export const MARK: Command = {
       );
     }
     const report = pileReport(pile);
-    if (call.has("json")) print(JSON.stringify({ ...report, marked: pile.learners }));
+    if (output !== undefined) {
+      const { markPdf } = await import("./mark-pdf.ts");
+      writeWhole(output, markPdf(report, set, paper), [...files, answersPath]);
+      if (output !== STREAM)
+        tell(
+          `${output} written: ${counted(report.learnerCount, "learner")}, ${counted(report.answers, "answer")}`,
+        );
+      for (const { line, reason } of report.refused) tell(`${answersPath}:${line} not marked: ${reason}`);
+      for (const note of notes) tell(note);
+    } else if (call.has("json")) print(JSON.stringify({ ...report, marked: pile.learners }));
     else print(markText(report, notes));
     return EXIT_DONE;
   },

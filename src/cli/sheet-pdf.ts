@@ -1,13 +1,6 @@
 /** The sheet of a problem set and its key, each as a PDF. */
 
-import {
-  keyDocument,
-  type Paper,
-  type PaperHead,
-  type PaperProblem,
-  sheetDocument,
-  sheetPicture,
-} from "../draw/index.ts";
+import { keyDocument, type Paper, type PaperProblem, sheetDocument, sheetPicture } from "../draw/index.ts";
 import {
   DONT_KNOW,
   keyProblems,
@@ -15,6 +8,7 @@ import {
   type SheetProblem,
   sheetProblems,
 } from "../practice/index.ts";
+import { paperHead } from "./paper-head.ts";
 import { progress } from "./progress.ts";
 import { typesetPdf } from "./typeset.ts";
 import { worldLandFor } from "./world-land.ts";
@@ -26,11 +20,11 @@ const ALONE_PX = 674;
 
 /** What the learners get. */
 export const sheetPdf = (set: ProblemSet, paper: Paper): Uint8Array =>
-  typesetPdf(sheetDocument(headOf(set, paper), paperProblems(sheetProblems(set)), DONT_KNOW));
+  typesetPdf(sheetDocument(paperHead(set, paper), paperProblems(sheetProblems(set)), DONT_KNOW));
 
 /** What the instructor keeps. */
 export const keyPdf = (set: ProblemSet, paper: Paper): Uint8Array =>
-  typesetPdf(keyDocument(headOf(set, paper), keyProblems(set)));
+  typesetPdf(keyDocument(paperHead(set, paper), keyProblems(set)));
 
 function paperProblems(problems: readonly SheetProblem[]): readonly PaperProblem[] {
   const shown = progress("drawing");
@@ -51,24 +45,4 @@ function paperProblems(problems: readonly SheetProblem[]): readonly PaperProblem
   });
   shown.end();
   return drawn;
-}
-
-function headOf({ title, note, world }: ProblemSet, paper: Paper): PaperHead {
-  return {
-    title: title === "" ? "Problems" : title,
-    note,
-    place: world.land?.name ?? world.name,
-    date: dayText(world.date),
-    paper,
-  };
-}
-
-const MONTHS = "January February March April May June July August September October November December".split(
-  " ",
-);
-
-/** "1 July 2026" of an ISO date. */
-function dayText(date: string): string {
-  const [year, month, day] = date.split("-").map(Number);
-  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`;
 }

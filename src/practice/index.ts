@@ -37,6 +37,7 @@ export {
   pileReport,
   type ReportedItem,
   type ReportedLearner,
+  type ReportedOption,
   type ReportedSlip,
 } from "./pile/pile-report.ts";
 export type { Readiness } from "./pile/readiness.ts";

@@ -1,4 +1,5 @@
 export type { ChartMark } from "./chart-marks.tsx";
+export { type PaperReport, type PaperReportIdea, reportDocument } from "./report-typst.ts";
 export { type SheetPicture, type SheetPictureWanted, sheetPicture } from "./sheet-picture.ts";
 export {
   keyDocument,

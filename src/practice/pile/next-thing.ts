@@ -12,7 +12,7 @@ export function nextThing(
   stands: Standing<SlipId>,
 ): string {
   if (stands.kind === "just-guessing") {
-    const back = stepBack(skillsOf(set));
+    const back = stepBack(set);
     return back === null
       ? "The answers look like guesses: go through worked problems together."
       : `The answers look like guesses: go back to “${skillOf(back).title}”.`;
@@ -30,18 +30,27 @@ export function nextThing(
       marked.number === null ? marked.code : String(marked.number),
     );
     const which = numbers.length === 1 ? `problem ${numbers[0]}` : `problems ${numbers.join(", ")}`;
-    return `No one idea explains what went wrong: go through the steps of ${which} in the key.`;
+    const why = notRight.every(({ marked }) => marked.verdict === "dont-know")
+      ? "Not known yet"
+      : "No one idea explains what went wrong";
+    return `${why}: go through the steps of ${which} in the key.`;
   }
   if (answered.length < set.problems.length) return "All right so far: answer the rest of the set.";
   const onward = nextSkill(skillsOf(set));
   return onward === null ? "All right: fly it." : `All right: go on to “${skillOf(onward).title}”.`;
 }
 
-/** The last step before these skills that is not one of them: where to go back to. */
-export const stepBack = (skills: readonly SkillId[]): SkillId | null => {
-  const needed = new Set(skills.flatMap((id) => skillOf(id).needs).filter((need) => !skills.includes(need)));
-  return SKILLS.findLast(({ id }) => needed.has(id))?.id ?? null;
-};
+/** What most problems of the set build on and do not practise themselves: where to go back to. The later step where equal. */
+export function stepBack(set: ProblemSet): SkillId | null {
+  const practised = skillsOf(set);
+  const counts = new Map<SkillId, number>();
+  for (const { form } of set.problems) {
+    const needed = new Set(form.skills.flatMap((id) => skillOf(id).needs));
+    for (const need of needed) if (!practised.includes(need)) counts.set(need, (counts.get(need) ?? 0) + 1);
+  }
+  const most = Math.max(...counts.values());
+  return SKILLS.findLast(({ id }) => counts.get(id) === most)?.id ?? null;
+}
 
 /** The first skill that builds on these and is not one of them. */
 export const nextSkill = (skills: readonly SkillId[]): SkillId | null =>
