@@ -2,10 +2,14 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { FastifyInstance } from "fastify";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { benchPaper } from "../src/cli/bench-paper.ts";
+import { readIsles } from "../src/cli/isles.ts";
 import { readText } from "../src/cli/text-files.ts";
+import { buildSet, problemSetToLink } from "../src/practice/index.ts";
 import { openNothing, readScene } from "../src/scene/index.ts";
 import { buildServer, listenOnLoopback, PortRefused, type SceneSource } from "../src/server/index.ts";
+import { PRACTICE_ISLES } from "./practice-world.ts";
 
 const STATIONS = `stations: 1
 list:
@@ -32,7 +36,12 @@ const get = (url: string, headers: Record<string, string> = {}) => app.inject({ 
 async function start(scenePath: string | null) {
   const today = () => "2026-06-01";
   const scene = scenePath === null ? null : { path: join(root, scenePath), readText, today };
-  app = await buildServer({ webFolder: join(root, "web"), scene, tellFault: (error) => told.push(error) });
+  app = await buildServer({
+    webFolder: join(root, "web"),
+    scene,
+    paper: benchPaper,
+    tellFault: (error) => told.push(error),
+  });
 }
 
 beforeEach(async () => {
@@ -194,6 +203,7 @@ describe("a request of another form", () => {
     app = await buildServer({
       webFolder: join(root, "web"),
       scene: { path, readText: readNothing, today: () => "2026-06-01" },
+      paper: benchPaper,
       tellFault: (error) => told.push(error),
     });
     const answer = await get("/api/scene");
@@ -214,6 +224,7 @@ describe("listening", () => {
     const other = await buildServer({
       webFolder: join(root, "web"),
       scene: null,
+      paper: benchPaper,
       tellFault: () => undefined,
     });
     await expect(listenOnLoopback(other, port)).rejects.toThrow(PortRefused);
@@ -223,12 +234,55 @@ describe("listening", () => {
   it("takes a free port when the usual one is taken", async () => {
     const [one, two] = await Promise.all(
       [0, 1].map(() =>
-        buildServer({ webFolder: join(root, "web"), scene: null, tellFault: () => undefined }),
+        buildServer({
+          webFolder: join(root, "web"),
+          scene: null,
+          paper: benchPaper,
+          tellFault: () => undefined,
+        }),
       ),
     );
     const first = await listenOnLoopback(one!, null);
     const second = await listenOnLoopback(two!, null);
     expect(second).not.toBe(first);
     await Promise.all([one!.close(), two!.close()]);
+  });
+});
+
+describe("paper", () => {
+  const built = buildSet(PRACTICE_ISLES, {
+    skills: ["centre-and-read"],
+    slips: [],
+    count: 2,
+    seed: 1,
+    mode: "choose",
+  });
+  if (built.kind === "none") throw new Error(built.says);
+  let link = "";
+  beforeAll(async () => {
+    link = problemSetToLink(built.set, await readIsles());
+  });
+  const ask = (body: unknown) =>
+    app.inject({
+      method: "POST",
+      url: "/api/paper",
+      headers: { host: "127.0.0.1" },
+      payload: body as object,
+    });
+
+  it.each(["sheet", "key"])("is typeset from the link of a set: the %s", async (what) => {
+    const answer = await ask({ link, what, paper: "letter" });
+    expect(answer.statusCode).toBe(200);
+    expect(answer.headers["content-type"]).toBe("application/pdf");
+    expect(answer.rawPayload.subarray(0, 5).toString()).toBe("%PDF-");
+  });
+
+  it("is refused in a sentence where the link or the wish is broken", async () => {
+    const broken = await ask({ link: "p1.nonsense", what: "sheet", paper: "a4" });
+    expect(broken.statusCode).toBe(422);
+    expect(broken.json()).toEqual({ code: "set-unreadable", message: expect.stringContaining("link") });
+    const odd = await ask({ link, what: "answers", paper: "a4" });
+    expect(odd.statusCode).toBe(400);
+    expect(told).toEqual([]);
   });
 });

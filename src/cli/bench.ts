@@ -3,6 +3,7 @@
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { buildServer, listenOnLoopback, PortRefused } from "../server/index.ts";
+import { benchPaper } from "./bench-paper.ts";
 import type { Command } from "./command.ts";
 import { CallFault, EXIT_DONE } from "./faults.ts";
 import { numberOption } from "./number-option.ts";
@@ -40,6 +41,7 @@ export const BENCH: Command = {
     const app = await buildServer({
       webFolder,
       scene: scenePath === null ? null : { path: scenePath, readText, today },
+      paper: benchPaper,
       tellFault: (error) =>
         tell(`needlework bench: ${error instanceof Error ? error.message : String(error)}`),
     });

@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { answerErrors } from "./errors.ts";
 import { guard } from "./guard.ts";
 import { servePage } from "./page.ts";
+import { addPaperRoute, type PaperSource } from "./paper-route.ts";
 import { addSceneRoute } from "./scene-route.ts";
 import type { SceneSettings } from "./scene-source.ts";
 
@@ -12,6 +13,8 @@ export interface ServerSettings {
   readonly webFolder: string;
   /** The scene named when the bench was started; null for the demo, which the page holds itself. */
   readonly scene: SceneSettings | null;
+  /** Typesets problem sets for the page. */
+  readonly paper: PaperSource;
   /** Called with a fault of the server itself, to be told on its terminal. */
   readonly tellFault: (error: unknown) => void;
 }
@@ -23,6 +26,7 @@ export async function buildServer(settings: ServerSettings): Promise<FastifyInst
   answerErrors(app, settings.tellFault);
   guard(app);
   addSceneRoute(app, settings.scene);
+  addPaperRoute(app, settings.paper);
   await servePage(app, settings.webFolder);
   return app;
 }

@@ -7,6 +7,7 @@ const REFUSALS = {
   "bad-request": { status: 400, message: "the request does not have the form that this address takes" },
   "not-found": { status: 404, message: "there is nothing at this address" },
   "scene-unreadable": { status: 422, message: "the scene file cannot be read" },
+  "set-unreadable": { status: 422, message: "the problem set cannot be read" },
   "server-fault": { status: 500, message: "the server failed; its terminal says why" },
 } as const;
 

@@ -3,6 +3,7 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 import { CHROMIUM_FLAGS, findChromium } from "../../scripts/chromium.mjs";
+import { benchPaper } from "../../src/cli/bench-paper.ts";
 import { buildServer, type SceneSettings } from "../../src/server/index.ts";
 
 /** A Chromium with a new, empty user data folder, which it takes away again when closed. */
@@ -26,7 +27,12 @@ export async function serveBench(
   scene: SceneSettings | null = null,
 ): Promise<BenchServer> {
   const faults: unknown[] = [];
-  const app = await buildServer({ webFolder, scene, tellFault: (fault) => faults.push(fault) });
+  const app = await buildServer({
+    webFolder,
+    scene,
+    paper: benchPaper,
+    tellFault: (fault) => faults.push(fault),
+  });
   const address = await app.listen({ host: "127.0.0.1", port: 0 });
   return {
     address,

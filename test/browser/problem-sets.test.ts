@@ -133,6 +133,28 @@ describe("the instructor", () => {
       for (const problem of problems) expect(key).toContain(answerText(problem.truth));
     }, SETS));
 
+  it("has sheet and key typeset by the bench's server, and says so when it is out of reach", () =>
+    bench.visit(
+      async (page) => {
+        await make(page, "2");
+        for (const [what, name] of [
+          ["sheet", "problems.pdf"],
+          ["key", "problems-key.pdf"],
+        ]) {
+          const [download] = await Promise.all([
+            page.waitForEvent("download"),
+            page.getByRole("button", { name: `The ${what} as PDF` }).click(),
+          ]);
+          expect(download.suggestedFilename()).toBe(name);
+          expect(readFileSync(await download.path(), "latin1").slice(0, 5)).toBe("%PDF-");
+        }
+        await page.context().setOffline(true);
+        await page.getByRole("button", { name: "The sheet as PDF" }).click();
+        await page.getByText("out of reach").waitFor();
+      },
+      { ...SETS, overlook: (error) => error.includes("ERR_INTERNET_DISCONNECTED") },
+    ));
+
   it("finds everything again after the page was closed, and works by keys alone", () =>
     bench.visit(async (page) => {
       await page.getByLabel("Title, at the head of the sheet").focus();

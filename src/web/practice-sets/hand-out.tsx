@@ -7,6 +7,7 @@ import { type LinkWorld, LONGEST_LINK } from "../../scene/index.ts";
 import { download } from "../files/download.ts";
 import type { SetDesk } from "./set-desk.ts";
 import type { Printed } from "./set-print.tsx";
+import { PAPER_WORDS, type PaperSize, pdfName, typeset } from "./typeset.ts";
 
 export interface HandOutProps {
   readonly desk: SetDesk;
@@ -17,6 +18,7 @@ export interface HandOutProps {
 
 export function HandOut({ desk, set, world, onPrint }: HandOutProps): JSX.Element {
   const [said, setSaid] = useState("");
+  const [paper, setPaper] = useState<PaperSize>("a4");
   const link = problemSetToLink(set, world);
   const address = `${location.origin}${location.pathname}#${link}`;
   const tooLong = link.length > LONGEST_LINK;
@@ -29,6 +31,14 @@ export function HandOut({ desk, set, world, onPrint }: HandOutProps): JSX.Elemen
     }
   };
   const name = `${fileName(set.title)}.yaml`;
+  const save = async (what: Printed) => {
+    setSaid("Typesetting…");
+    const made = await typeset(link, what, paper);
+    if (typeof made === "string") return setSaid(made);
+    const file = pdfName(fileName(set.title), what);
+    download(made, file);
+    setSaid(`${file} is among your downloads.`);
+  };
   return (
     <section class="sheet set-hand" aria-label="Hand out">
       <div>
@@ -55,18 +65,37 @@ export function HandOut({ desk, set, world, onPrint }: HandOutProps): JSX.Elemen
         >
           Save as a file
         </button>
-        <button type="button" class="button" onClick={() => onPrint("sheet")}>
-          Print the sheet
-        </button>
-        <button type="button" class="button" onClick={() => onPrint("key")}>
-          Print the key
-        </button>
         <button type="button" class="button" disabled={!desk.canUndo.value} onClick={desk.undo}>
           Undo
         </button>
         <button type="button" class="button" disabled={!desk.canRedo.value} onClick={desk.redo}>
           Redo
         </button>
+      </p>
+      <p class="practice-acts set-paper">
+        <label class="set-paper-size">
+          <span>Paper</span>
+          <select
+            value={paper}
+            onChange={(event) => setPaper(event.currentTarget.value === "letter" ? "letter" : "a4")}
+          >
+            {Object.entries(PAPER_WORDS).map(([size, words]) => (
+              <option key={size} value={size}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </label>
+        {(["sheet", "key"] as const).map((what) => (
+          <button key={what} type="button" class="button" disabled={tooLong} onClick={() => void save(what)}>
+            The {what} as PDF
+          </button>
+        ))}
+        {(["sheet", "key"] as const).map((what) => (
+          <button key={what} type="button" class="button" onClick={() => onPrint(what)}>
+            Print the {what}
+          </button>
+        ))}
       </p>
       <p class="note" role="status">
         {tooLong ? "These stations make the link too long: hand out the file." : said}
