@@ -149,6 +149,59 @@ describe("noise", () => {
   });
 });
 
+describe("a propeller", () => {
+  const chopped = { ...CLEAN, propeller: { speedRpm: 1810, blades: 2 } };
+  const errors = Array.from({ length: 60 }, (_, index) =>
+    errorDeg({ at: onRadial(TXJ, 246, 18), signal: chopped, atS: index / 10 }),
+  );
+
+  // FAA AIM 1-1-3: certain propeller speeds swing the needle by as much as 6 degrees.
+  it("near twice 30 Hz swings the needle by nearly six degrees to either side, and no farther", () => {
+    for (const most of [Math.max(...errors), -Math.min(...errors)]) {
+      expect(most).toBeGreaterThan(5);
+      expect(most).toBeLessThanOrEqual(6.05);
+    }
+  });
+
+  // 1810 turns of two blades are 60.33 a second: a third of a turn a second off 60 Hz, so once round in three seconds.
+  it("swings it once round in three seconds", () => {
+    for (let index = 0; index < 30; index++)
+      expect(Math.abs((errors[index] ?? 0) - (errors[index + 30] ?? Number.NaN))).toBeLessThan(0.05);
+    const turns = errors.filter((error, index) => index > 0 && error * (errors[index - 1] ?? 0) < 0).length;
+    expect(turns).toBe(4);
+  });
+});
+
+describe("what arrives of a station", () => {
+  const identOf = (station: Station) =>
+    readingOf({ at: onRadial(TXJ, 246, 3), stations: [station], signal: CLEAN }).measured?.arriving.modulation
+      .ident;
+
+  it("has its ident, alone or shared with a DME's, or the word of a station on test, or a row of dots, or none", () => {
+    expect(identOf(TXJ)).toEqual({ kind: "code", text: "TXJ", shared: true });
+    expect(identOf({ ...TXJ, kind: "VOR", dmeChannel: null })).toEqual({
+      kind: "code",
+      text: "TXJ",
+      shared: false,
+    });
+    expect(identOf({ ...TXJ, status: "test" })).toEqual({ kind: "code", text: "TEST", shared: true });
+    expect(identOf({ ...TXJ, kind: "VOT", vorClass: null, dmeChannel: null })).toEqual({ kind: "dots" });
+    expect(identOf({ ...TXJ, status: "no-ident" })).toEqual({ kind: "none" });
+  });
+
+  it("on two channels has two noises", () => {
+    const at = onRadial(TXJ, 246, 18);
+    const signal: SignalConditions = { ...CLEAN, noiseDb: 62 };
+    const offs = [115.6, 113.2].map((frequencyMhz) => {
+      const stations = [{ ...TXJ, frequencyMhz }];
+      return [0, 1, 2, 3].map((atS) => errorDeg({ at, stations, tune: frequencyMhz, signal, atS }));
+    });
+    // The same noise would put both off by the same, but for the last few hundredths of a decibel.
+    const apart = (offs[0] ?? []).map((off, index) => Math.abs(off - (offs[1]?.[index] ?? Number.NaN)));
+    expect(Math.max(...apart)).toBeGreaterThan(0.3);
+  });
+});
+
 describe("what is measured once", () => {
   it("is not measured again for a turned course, and is for a moved aircraft or a later clock", () => {
     const signal: SignalConditions = { ...CLEAN, noiseDb: 30 };
@@ -156,9 +209,30 @@ describe("what is measured once", () => {
     const first = readingOf(setup).measured;
     expect(readingOf({ ...setup, courseDeg: 90, errorDeg: 2, face: "hsi" }).measured).toBe(first);
     expect(readingOf({ ...setup, at: onRadial(TXJ, 247, 18) }).measured).not.toBe(first);
+    // Along the meridian, and along the parallel: each by itself is a move.
+    const { latDeg, lonDeg } = setup.at;
+    expect(readingOf({ ...setup, at: { latDeg: latDeg + 0.01, lonDeg } }).measured).not.toBe(first);
+    expect(readingOf({ ...setup, at: { latDeg, lonDeg: lonDeg + 0.01 } }).measured).not.toBe(first);
     expect(readingOf({ ...setup, altitudeFt: 4000 }).measured).not.toBe(first);
     expect(readingOf({ ...setup, atS: 0.2 }).measured).not.toBe(first);
     expect(readingOf({ ...setup, signal: { ...signal } }).measured).not.toBe(first);
+  });
+});
+
+it("the receiver's own error is added to what it measures, and is no part of the measurement", () => {
+  const reading = readingOf({ at: onRadial(TXJ, 246, 18), signal: CLEAN, errorDeg: -3 });
+  expect(reading.radial).toBeCloseTo(243, 1);
+  expect(reading.measured?.measurement.radial).toBeCloseTo(246, 1);
+});
+
+it("a signal too weak by its field alone is left to the receiver's own monitors: read without noise, flagged in it", () => {
+  const setup: Setup = { at: onRadial(TXJ, 246, 18), stations: [{ ...TXJ, eirpW: 0.01 }] };
+  expect(readingOf(setup).signal).toMatchObject({ kind: "none", why: { kind: "too-weak" } });
+  expect(readingOf({ ...setup, signal: CLEAN }).signal.kind).toBe("weak");
+  expect(Math.abs(errorDeg({ ...setup, signal: CLEAN }))).toBeLessThan(0.01);
+  expect(readingOf({ ...setup, signal: { ...CLEAN, noiseDb: 40 } }).signal).toMatchObject({
+    kind: "none",
+    why: { kind: "flagged", cause: "noisy" },
   });
 });
 
