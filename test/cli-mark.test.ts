@@ -73,6 +73,26 @@ describe("needlework mark", () => {
     expect(stdout).toContain("line 3: Bo: the set has no problem 99; it has 1 to 12\n  line 4: no learner");
   });
 
+  it("holds the pile against an earlier one, and says so of ideas that both tell", async () => {
+    const [earlier, now, report] = [at("earlier.json"), at("now.csv"), at("now.pdf")];
+    writeFileSync(earlier, (await mark(SET, ANSWERS, "--json")).stdout);
+    writeFileSync(
+      now,
+      classAnswers(set, [
+        { name: "Ana", holds: [] },
+        { name: "Bo", holds: [] },
+      ]),
+    );
+    const { stdout } = await mark(SET, now, "--before", earlier);
+    const words = "“The number I dialled is my radial”: likely 2 of 3, now 0 of 2";
+    expect(stdout).toContain(`Last lesson      ${words}\n`);
+    expect((await mark(SET, now, "--before", earlier, "-o", report)).code).toBe(0);
+    expect(pdfPages(readFileSync(report))[0]).toContain(`Did the last lesson work? ${words}`);
+    expect((await mark(SET, now)).stdout).not.toContain("Last lesson");
+    const ended = await mark(SET, now, "--before", now);
+    expect(ended).toMatchObject({ code: 1, stderr: expect.stringContaining("this is no report of a pile") });
+  });
+
   it.each([
     [[SET], 2, /missing|ANSWERS/],
     [["a.csv", "b.yaml"], 2, /a\.csv stands where the problem set belongs: first the set, then the answers/],

@@ -3,6 +3,7 @@
 import { type Paper, type PaperReport, reportDocument } from "../draw/index.ts";
 import type { PileReport, ProblemSet, ReportedItem, ReportedLearner } from "../practice/index.ts";
 import {
+  changeWords,
   counted,
   figuresOf,
   marksText,
@@ -20,6 +21,7 @@ import { typesetPdf } from "./typeset.ts";
 const LEAST_SHOWN = 3;
 const IDEAS_SHOWN = 3;
 const DOUBTS_SHOWN = 2;
+const CHANGES_SHOWN = 5;
 
 export const markPdf = (report: PileReport, set: ProblemSet, paper: Paper): Uint8Array =>
   typesetPdf(reportDocument(paperHead(set, paper), paperReport(report)));
@@ -48,6 +50,15 @@ function paperReport(report: PileReport): PaperReport {
         lines: readyWords(report),
         sign: readiness?.isAskedEnough === true ? (readiness.isReady ? "yes" : "no") : null,
       },
+      ...(report.changes === null
+        ? []
+        : [
+            {
+              question: "Did the last lesson work?",
+              lines: changeWords(report).slice(0, CHANGES_SHOWN),
+              sign: null,
+            },
+          ]),
       {
         question: "Is a question bad?",
         lines: doubtLines(report),

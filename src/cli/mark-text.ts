@@ -2,6 +2,7 @@
 
 import type { PileReport, ReportedItem, ReportedLearner } from "../practice/index.ts";
 import {
+  changeWords,
   counted,
   figuresOf,
   marksText,
@@ -68,6 +69,7 @@ function classLines(report: PileReport): readonly string[] {
     ...labelled("Just guessing", namesOrNobody(report.guessing)),
     ...labelled("Stuck", namesOrNobody(stuck)),
     ...labelled("Ready to go on", ...readyWords(report)),
+    ...labelled("Last lesson", ...changeWords(report)),
     ...labelled(
       "In doubt",
       ...(doubts.length === 0

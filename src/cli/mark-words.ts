@@ -39,6 +39,16 @@ export function readyWords({ readiness, learnerCount }: PileReport): readonly st
   ];
 }
 
+/** What became of the ideas since an earlier pile; none without one. */
+export const changeWords = ({ changes }: PileReport): readonly string[] => {
+  if (changes === null) return [];
+  if (changes.length === 0) return ["Both piles tell no idea that anyone likely holds"];
+  return changes.map(
+    ({ name, before, beforeOf, after, afterOf }) =>
+      `“${name}”: likely ${before} of ${beforeOf}, now ${after} of ${afterOf}`,
+  );
+};
+
 /** What is not simply right; only what there is. */
 export const restOf = ({ wrong, half, dontKnow, unanswered }: ReportedLearner): readonly string[] => [
   ...(wrong > 0 ? [`${wrong} wrong`] : []),

@@ -1,7 +1,13 @@
 /** `needlework mark`: a pile of answers to a problem set, marked; what each learner has in mind, and what the class needs first. */
 
 import { PAPERS } from "../draw/index.ts";
-import { markPile, pileReport, readAnswerSheet } from "../practice/index.ts";
+import {
+  markPile,
+  type PileSummary,
+  pileReport,
+  readAnswerSheet,
+  readPileSummary,
+} from "../practice/index.ts";
 import type { Call, Command } from "./command.ts";
 import { CallFault, EXIT_DONE, InputFault } from "./faults.ts";
 import { markText } from "./mark-text.ts";
@@ -26,6 +32,10 @@ export const MARK: Command = {
   options: {
     output: { value: "REPORT.pdf", short: "o", help: "write the report as a PDF; - for stdout" },
     paper: { value: PAPERS.join("|"), help: "of the PDF (a4)" },
+    before: {
+      value: "EARLIER.json",
+      help: "an earlier pile of the class, as --json printed it: did the lesson work?",
+    },
     json: { help: "print all that was found as JSON" },
     date: WISH_OPTIONS.date,
   },
@@ -47,10 +57,10 @@ export const MARK: Command = {
           : `${answersPath}:${first.line}: no row of ${pile.refused.length} could be marked; the first, ${first.reason}`,
       );
     }
-    const report = pileReport(pile);
+    const report = pileReport(pile, await earlierPile(call));
     if (output !== undefined) {
       const { markPdf } = await import("./mark-pdf.ts");
-      writeWhole(output, markPdf(report, set, paper), [...files, answersPath]);
+      writeWhole(output, markPdf(report, set, paper), [...files, answersPath, ...given(call.text("before"))]);
       if (output !== STREAM)
         tell(
           `${output} written: ${counted(report.learnerCount, "learner")}, ${counted(report.answers, "answer")}`,
@@ -74,4 +84,15 @@ async function markedSet(call: Call): Promise<ProblemSetOperand> {
   const operand = await problemSetOf({ ...call, operands: set });
   if (operand.stationsPath !== null) throw new InputFault(`${first} is no problem set: it has no problems`);
   return operand;
+}
+
+const given = (path: string | undefined): readonly string[] => (path === undefined ? [] : [path]);
+
+async function earlierPile(call: Call): Promise<PileSummary | null> {
+  const path = call.text("before");
+  if (path === undefined) return null;
+  const summary = readPileSummary(await operandText(path));
+  if (summary === null)
+    throw new InputFault(`${path}: this is no report of a pile; make one with needlework mark ... --json`);
+  return summary;
 }

@@ -28,6 +28,13 @@ export { type Functions, functionsWith, type Hand, type Patch, TRUTH } from "./f
 export { type Evidence, evidenceOf, type Marked, mark, type Response, type Verdict } from "./mark.ts";
 export { type Option, type Options, optionsOf, shownOrder, slipsBehind } from "./options.ts";
 export { type AnswerRow, type AnswerSheet, type RefusedRow, readAnswerSheet } from "./pile/answer-sheet.ts";
+export {
+  changesBetween,
+  type PileSummary,
+  pileSummary,
+  readPileSummary,
+  type SlipChange,
+} from "./pile/before-after.ts";
 export type { ClassSlip, ClassView } from "./pile/class-view.ts";
 export { type MarkedLearner, type MarkedPile, markPile } from "./pile/mark-pile.ts";
 export type { MarkedAnswer } from "./pile/mark-row.ts";

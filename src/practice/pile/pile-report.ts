@@ -8,6 +8,7 @@ import { isFormId } from "../forms/numbers.ts";
 import { skillOf } from "../skills.ts";
 import { type SlipId, slipOf } from "../slips.ts";
 import type { RefusedRow } from "./answer-sheet.ts";
+import { changesBetween, type PileSummary, pileSummary, type SlipChange } from "./before-after.ts";
 import type { ClassSlip } from "./class-view.ts";
 import type { MarkedLearner, MarkedPile } from "./mark-pile.ts";
 import type { PileItem } from "./pile-items.ts";
@@ -87,6 +88,10 @@ export interface PileReport {
   readonly problems: number;
   readonly answers: number;
   readonly learnerCount: number;
+  /** Ideas that the problems answered tell from the truth. */
+  readonly scope: readonly SlipId[];
+  /** Ideas before the last lesson and now; null without a pile to hold this one against. */
+  readonly changes: readonly SlipChange[] | null;
   /** The one to reteach first at the head. */
   readonly slips: readonly ReportedSlip[];
   readonly guessing: readonly string[];
@@ -128,7 +133,8 @@ const PEAKS_SHOWN = 3;
 const nameOf = (slip: SlipId): string => slipOf(slip).name;
 const percent = (share: number): number => Math.round(100 * share);
 
-export function pileReport(pile: MarkedPile): PileReport {
+/** `before`: an earlier pile of this class. */
+export function pileReport(pile: MarkedPile, before: PileSummary | null = null): PileReport {
   const { classView, problemCount } = pile;
   const items = pile.items.map(reportedItem);
   const { readiness } = classView;
@@ -137,6 +143,8 @@ export function pileReport(pile: MarkedPile): PileReport {
     problems: problemCount,
     answers: pile.answerCount,
     learnerCount: classView.learnerCount,
+    scope: pile.scope,
+    changes: before === null ? null : changesBetween(before, pileSummary(pile)),
     slips: classView.slips.map(reportedSlip),
     guessing: classView.justGuessing,
     stuck: classView.stuck,
