@@ -2,6 +2,7 @@
 
 import { bearings } from "./bearings.ts";
 import { diagnosis } from "./diagnosis.ts";
+import { marking } from "./marking.ts";
 import { needleFields } from "./needle-field.ts";
 import { panelStates } from "./panel-states.ts";
 import { pictures } from "./pictures.ts";
@@ -20,5 +21,6 @@ for (const section of [
   signals,
   pictures,
   sheets,
+  marking,
 ])
   console.log(section().join("\n"));

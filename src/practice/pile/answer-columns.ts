@@ -36,7 +36,9 @@ const WITHOUT_HEADER: Layout = {
   places: { learner: 0, problem: 1, answer: 2, confidence: null, timeS: null, accept: null },
 };
 
-const DELIMITERS = [",", ";", "\t"] as const;
+/** Without a header, an answer holds commas oftener than a name holds the others. */
+const DELIMITERS = ["\t", ";", ","] as const;
+const LEAST_COLUMNS = 3;
 export type Delimiter = (typeof DELIMITERS)[number];
 
 /** The one by which the first row makes sense: as a header, or else as a learner and a problem; a comma where none does. */
@@ -50,7 +52,10 @@ export function delimiterOf(text: string): Delimiter {
     readCsvRows(line, delimiter).rows[0]?.values ?? [];
   return (
     DELIMITERS.find((delimiter) => headerOf(byIt(delimiter)) !== null) ??
-    DELIMITERS.find((delimiter) => problemNamed(byIt(delimiter)[1] ?? "") !== null) ??
+    DELIMITERS.find((delimiter) => {
+      const values = byIt(delimiter);
+      return values.length >= LEAST_COLUMNS && problemNamed(values[1] ?? "") !== null;
+    }) ??
     ","
   );
 }

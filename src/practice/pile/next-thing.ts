@@ -36,7 +36,7 @@ export function nextThing(
     return `${why}: go through the steps of ${which} in the key.`;
   }
   if (answered.length < set.problems.length) return "All right so far: answer the rest of the set.";
-  const onward = nextSkill(skillsOf(set));
+  const onward = nextSkill(set);
   return onward === null ? "All right: fly it." : `All right: go on to “${skillOf(onward).title}”.`;
 }
 
@@ -52,7 +52,13 @@ export function stepBack(set: ProblemSet): SkillId | null {
   return SKILLS.findLast(({ id }) => counts.get(id) === most)?.id ?? null;
 }
 
-/** The first skill that builds on these and is not one of them. */
-export const nextSkill = (skills: readonly SkillId[]): SkillId | null =>
-  SKILLS.find(({ id, needs }) => !skills.includes(id) && needs.some((need) => skills.includes(need)))?.id ??
-  null;
+/** What builds on the skills of most problems of the set and is not practised by it: where to go on to. The earlier step where equal. */
+export function nextSkill(set: ProblemSet): SkillId | null {
+  const practised = skillsOf(set);
+  const counts = SKILLS.filter(({ id }) => !practised.includes(id)).map(({ id, needs }) => ({
+    id,
+    count: set.problems.filter(({ form }) => needs.some((need) => form.skills.includes(need))).length,
+  }));
+  const most = Math.max(1, ...counts.map(({ count }) => count));
+  return counts.find(({ count }) => count === most)?.id ?? null;
+}

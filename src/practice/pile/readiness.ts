@@ -35,7 +35,7 @@ const DAY = "one day";
 /** Null where no skill builds on what the set practises. */
 export function readinessOf(set: ProblemSet, learners: readonly LearnerEvidence[]): Readiness | null {
   const skills = skillsOf(set);
-  const skill = nextSkill(skills);
+  const skill = nextSkill(set);
   if (skill === null) return null;
   const { needs } = skillOf(skill);
   const practised = needs.filter((need) => skills.includes(need));
