@@ -10,7 +10,7 @@ const DEMO = fileURLToPath(new URL("./demo", import.meta.url));
 const FIGURE_ONLY = new RegExp(
   [
     "preact-render-to-string",
-    "/draw/figure/(figure|figure-svg|figure-sentence|layout-figure|arrange-views|legibility)\\.tsx?$",
+    "/draw/figure/(signal-figure|figure|figure-svg|figure-sentence|layout-figure|arrange-views|legibility)\\.tsx?$",
     "/draw/sheet/",
     "/draw/reasons/(reasons|reasons-layout|chain-item)\\.tsx?$",
     "/draw/faces/(panel|panel-layout|panel-foot|covered-line|(course|distance|frequency)-readout)\\.tsx?$",

@@ -18,7 +18,7 @@ import type { Theme } from "../theme.ts";
 import type { PlacedView } from "./arrange-views.ts";
 import { figureSentence } from "./figure-sentence.ts";
 import { type FigureLayout, layoutFigure } from "./layout-figure.ts";
-import { TwoWaves } from "./two-waves.tsx";
+import { SignalFigure } from "./signal-figure.tsx";
 import { waveReading } from "./wave-reading.ts";
 
 export interface FigureProps {
@@ -179,7 +179,7 @@ function OneView(props: OneViewProps) {
     case "panel":
       return <Panel situation={situation} {...common} />;
     case "signal":
-      return <TwoWaves reading={waveReading(situation, receiver)} covers={covers} {...common} />;
+      return <SignalFigure reading={waveReading(situation, receiver)} covers={covers} {...common} />;
     case "reasons":
       return <Reasons reasons={reasons} receivers={argued} covers={covers} {...common} />;
   }
