@@ -73,6 +73,25 @@ describe("needlework mark", () => {
     expect(stdout).toContain("line 3: Bo: the set has no problem 99; it has 1 to 12\n  line 4: no learner");
   });
 
+  it("gives one learner his own answers and nothing of anybody else", async () => {
+    const [one, report] = [at("ana.pdf"), at("ana-all.csv")];
+    writeFileSync(report, `${CLASS}\r\nBo,99,A\r\n`);
+    const text = await mark(SET, report, "--learner", "ana");
+    expect(text.code).toBe(0);
+    expect(text.stdout).toMatch(/^Ana: Reading, \d+½? of 12\nnext: The selector is a question/);
+    const json = await mark(SET, report, "--learner", "ana", "--json");
+    expect(JSON.parse(json.stdout)).toMatchObject({ learner: "Ana", of: 12, unanswered: [] });
+    expect((await mark(SET, report, "--learner", "ana", "-o", one)).stderr).toBe(`${one} written, for Ana\n`);
+    const pdf = readFileSync(one);
+    const words = pdfPages(pdf).join(" ");
+    expect(words).toMatch(/^Ana Reading · .* Marks \d+½? of 12 Next The selector is a question/);
+    for (const all of [text.stdout, json.stdout, words, pdf.toString("latin1")])
+      expect(all).not.toMatch(/\b(Bo|Dag)\b|likely|maybe/);
+    const ended = await mark(SET, report, "--learner", "Anna");
+    expect(ended).toMatchObject({ code: 2, stdout: "" });
+    expect(ended.stderr).toContain("no learner is called Anna (did you mean Ana?)");
+  });
+
   it("holds the pile against an earlier one, and says so of ideas that both tell", async () => {
     const [earlier, now, report] = [at("earlier.json"), at("now.csv"), at("now.pdf")];
     writeFileSync(earlier, (await mark(SET, ANSWERS, "--json")).stdout);

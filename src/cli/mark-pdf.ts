@@ -1,7 +1,13 @@
 /** The report of a marked pile as a PDF. */
 
-import { type Paper, type PaperReport, reportDocument } from "../draw/index.ts";
-import type { PileReport, ProblemSet, ReportedItem, ReportedLearner } from "../practice/index.ts";
+import { learnerDocument, type Paper, type PaperReport, reportDocument } from "../draw/index.ts";
+import type {
+  LearnerSheet,
+  PileReport,
+  ProblemSet,
+  ReportedItem,
+  ReportedLearner,
+} from "../practice/index.ts";
 import {
   changeWords,
   counted,
@@ -25,6 +31,22 @@ const CHANGES_SHOWN = 5;
 
 export const markPdf = (report: PileReport, set: ProblemSet, paper: Paper): Uint8Array =>
   typesetPdf(reportDocument(paperHead(set, paper), paperReport(report)));
+
+/** What one learner gets back, as a PDF. */
+export const learnerPdf = (sheet: LearnerSheet, set: ProblemSet, paper: Paper): Uint8Array =>
+  typesetPdf(
+    learnerDocument(paperHead(set, paper), {
+      learner: sheet.learner,
+      marks: `${marksText(sheet.marks)} of ${sheet.of}`,
+      next: sheet.next,
+      answers: sheet.answers.map(({ marks, isDontKnow: _, ...answer }) => ({
+        ...answer,
+        mark: marksText(marks),
+        isRight: marks === 1,
+      })),
+      unanswered: sheet.unanswered.join(", "),
+    }),
+  );
 
 function paperReport(report: PileReport): PaperReport {
   const { learnerCount, problems, answers, slips, readiness } = report;

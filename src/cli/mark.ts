@@ -1,15 +1,20 @@
 /** `needlework mark`: a pile of answers to a problem set, marked; what each learner has in mind, and what the class needs first. */
 
-import { PAPERS } from "../draw/index.ts";
+import { PAPERS, type Paper } from "../draw/index.ts";
 import {
+  learnerSheet,
+  type MarkedPile,
   markPile,
   type PileSummary,
+  type ProblemSet,
   pileReport,
   readAnswerSheet,
   readPileSummary,
 } from "../practice/index.ts";
 import type { Call, Command } from "./command.ts";
-import { CallFault, EXIT_DONE, InputFault } from "./faults.ts";
+import { didYouMean } from "./did-you-mean.ts";
+import { CallFault, EXIT_DONE, type ExitCode, InputFault } from "./faults.ts";
+import { learnerText } from "./learner-text.ts";
 import { markText } from "./mark-text.ts";
 import { counted } from "./mark-words.ts";
 import { type ProblemSetOperand, problemSetOf, WISH_OPTIONS } from "./problem-set-operand.ts";
@@ -32,6 +37,7 @@ export const MARK: Command = {
   options: {
     output: { value: "REPORT.pdf", short: "o", help: "write the report as a PDF; - for stdout" },
     paper: { value: PAPERS.join("|"), help: "of the PDF (a4)" },
+    learner: { value: "NAME", help: "only what this learner gets back: own answers, and what to do next" },
     before: {
       value: "EARLIER.json",
       help: "an earlier pile of the class, as --json printed it: did the lesson work?",
@@ -57,10 +63,13 @@ export const MARK: Command = {
           : `${answersPath}:${first.line}: no row of ${pile.refused.length} could be marked; the first, ${first.reason}`,
       );
     }
+    const name = call.text("learner");
+    const inputs = [...files, answersPath];
+    if (name !== undefined) return oneLearner(call, { set, pile, name, paper, inputs });
     const report = pileReport(pile, await earlierPile(call));
     if (output !== undefined) {
       const { markPdf } = await import("./mark-pdf.ts");
-      writeWhole(output, markPdf(report, set, paper), [...files, answersPath, ...given(call.text("before"))]);
+      writeWhole(output, markPdf(report, set, paper), [...inputs, ...given(call.text("before"))]);
       if (output !== STREAM)
         tell(
           `${output} written: ${counted(report.learnerCount, "learner")}, ${counted(report.answers, "answer")}`,
@@ -84,6 +93,35 @@ async function markedSet(call: Call): Promise<ProblemSetOperand> {
   const operand = await problemSetOf({ ...call, operands: set });
   if (operand.stationsPath !== null) throw new InputFault(`${first} is no problem set: it has no problems`);
   return operand;
+}
+
+function oneLearner(
+  call: Call,
+  given: {
+    readonly set: ProblemSet;
+    readonly pile: MarkedPile;
+    readonly name: string;
+    readonly paper: Paper;
+    readonly inputs: readonly string[];
+  },
+): Promise<ExitCode> | ExitCode {
+  const { set, pile, name, paper, inputs } = given;
+  if (call.text("before") !== undefined) throw new CallFault("--before is of the class, --learner of one");
+  const sheet = learnerSheet(set, pile, name);
+  const output = call.text("output");
+  if (sheet === null) {
+    const known = pile.learners.map(({ learner }) => learner);
+    throw new CallFault(`no learner is called ${name}${didYouMean(name, known)}`);
+  }
+  if (output === undefined) {
+    print(call.has("json") ? JSON.stringify(sheet) : learnerText(sheet));
+    return EXIT_DONE;
+  }
+  return import("./mark-pdf.ts").then(({ learnerPdf }) => {
+    writeWhole(output, learnerPdf(sheet, set, paper), inputs);
+    if (output !== STREAM) tell(`${output} written, for ${sheet.learner}`);
+    return EXIT_DONE;
+  });
 }
 
 const given = (path: string | undefined): readonly string[] => (path === undefined ? [] : [path]);

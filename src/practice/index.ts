@@ -36,6 +36,7 @@ export {
   type SlipChange,
 } from "./pile/before-after.ts";
 export type { ClassSlip, ClassView } from "./pile/class-view.ts";
+export { type LearnerSheet, learnerSheet } from "./pile/learner-sheet.ts";
 export { type MarkedLearner, type MarkedPile, markPile } from "./pile/mark-pile.ts";
 export type { MarkedAnswer } from "./pile/mark-row.ts";
 export type { Doubt, PileItem } from "./pile/pile-items.ts";

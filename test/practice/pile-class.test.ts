@@ -92,6 +92,17 @@ describe.each(["choose", "tell"] as const)(
   },
 );
 
+/** A direction ten degrees from every option, or more. */
+function offOptions(problem: Problem): string {
+  const taken = letteredOptions(problem).flatMap(({ answer }) =>
+    answer.kind === "direction" ? [answer.deg] : [],
+  );
+  const free = Array.from({ length: 36 }, (_, at) => at * 10 + 5).find((deg) =>
+    taken.every((one) => Math.abs(((deg - one + 540) % 360) - 180) >= 10),
+  );
+  return answerText({ kind: "direction", deg: free ?? 0 });
+}
+
 describe("letters", () => {
   it("choose places, and words that may be told", () => {
     for (const problem of [problemOf("place-dot", "choose", 5), problemOf("check-verdict", "tell", 2)]) {
@@ -119,9 +130,14 @@ describe("letters", () => {
     const filler = letteredOptions(problem).find(
       ({ answer, slips }) => answer !== problem.truth && slips.length === 0,
     );
-    const pile = marked(setFrom([problem]), [`Ana,1,${filler?.letter}`, "Bo,1,H", "Cho,1,12345"]);
+    const pile = marked(setFrom([problem]), [
+      `Ana,1,${filler?.letter}`,
+      "Bo,1,H",
+      "Cho,1,12345",
+      `Dag,1,${offOptions(problem)}`,
+    ]);
     expect(pile.learners[0]?.answers[0]).toMatchObject({ verdict: "wrong", slips: [], marks: 0 });
-    expect(pile.refused.map(({ line }) => line)).toEqual([2, 3]);
+    expect(pile.refused.map(({ line }) => line)).toEqual([2, 3, 4]);
     expect(pile.refused[0]?.reason).toMatch(/“H” is none of the options; write A to [A-G]/);
   });
 });
@@ -135,6 +151,43 @@ describe("half a mark", () => {
     const told = (by: number) => String(Math.round((deg + by + 359) % 360) + 1).padStart(3, "0");
     const pile = marked(setFrom([problem]), [`Ana,1,${told(14)}`, `Bo,1,${told(100)}`]);
     expect(pile.learners.map(({ marks }) => marks)).toEqual([0, 0.5]);
+  });
+});
+
+describe("a digit carried wrongly that an idea gives too", () => {
+  it("is the idea's, and has no half mark", () => {
+    const seeds = Array.from({ length: 80 }, (_, seed) => problemOf("read-radial", "tell", seed));
+    const found = seeds.flatMap((problem) =>
+      problem.slipAnswers.flatMap(({ slip, answer }) => {
+        if (answer.kind !== "direction" || problem.truth.kind !== "direction") return [];
+        const away = Math.abs(((answer.deg - problem.truth.deg + 540) % 360) - 180);
+        return Math.abs(away - 10) <= 2 ? [{ problem, slip, answer }] : [];
+      }),
+    )[0];
+    if (found === undefined) throw new Error("no such problem");
+    const [one] = marked(setFrom([found.problem]), [`Ana,1,${answerText(found.answer)}`]).learners;
+    expect(one?.answers[0]).toMatchObject({ verdict: "wrong", marks: 0 });
+    expect(one?.answers[0]?.slips).toContain(found.slip);
+  });
+});
+
+describe("a learner", () => {
+  it("is the same however the name is written", () => {
+    const problems = [problemOf("read-radial", "tell", 4), problemOf("read-radial", "tell", 5)];
+    const pile = marked(setFrom(problems), ["Ana  Ortega,1,?", "ana ortega,2,?"]);
+    expect(pile.learners.map(({ learner, dontKnow }) => [learner, dontKnow])).toEqual([["Ana Ortega", 2]]);
+  });
+
+  it("has no idea that no answer of his has followed, however common it is", () => {
+    const problem = Array.from({ length: 40 }, (_, seed) =>
+      problemOf("overhead-or-abeam", "choose", seed),
+    ).find(({ slipAnswers }) => slipAnswers.length === 1);
+    if (problem === undefined) throw new Error("no such problem");
+    const [one] = marked(setFrom([problem]), ["Ana,1,?"]).learners;
+    expect(one?.standing).toEqual({
+      kind: "slips",
+      slips: [{ slip: problem.slipAnswers[0]?.slip, standing: "open" }],
+    });
   });
 });
 
@@ -186,6 +239,18 @@ describe("the class", () => {
       isAskedEnough: true,
     });
     expect(readiness("Ana", "Bo", "Cho")).toMatchObject({ ready: 3, isReady: false });
+  });
+
+  it("is not ready while an idea that stands in the way is held", () => {
+    const rows = set.problems.map((problem, at) => {
+      const own = problem.slipAnswers.find(({ slip }) => slip === "selector-is-radial");
+      return own === undefined || problem.mode === "choose"
+        ? (right("Ana")[at] ?? "")
+        : `Ana,${at + 1},${answerText(own.answer)}`;
+    });
+    const pile = marked(set, [...rows.reverse()]);
+    expect(pile.classView.slips[0]?.slip).toBe("selector-is-radial");
+    expect(pile.classView.readiness?.ready).toBe(0);
   });
 
   it("is not judged by a set that asks too little", () => {

@@ -28,6 +28,14 @@ describe("a table of answers", () => {
     });
   });
 
+  it.each([
+    ["Ana;1;3,4,5", "3,4,5"],
+    ["Ana,1,3;4", "3;4"],
+    ["Ana\t1\t3,4;5", "3,4;5"],
+  ])("%s has the answer %s", (text, answer) => {
+    expect(readAnswerSheet(text)).toEqual({ rows: [row(1, "Ana", "1", answer)], refused: [] });
+  });
+
   it("may have a learner in each row and a problem in each column; an empty cell is a problem left out", () => {
     const text = "Class,Name,1,Q2,20F-FC7-2D4\nB,Ana,A,,246\nB,Bo,,?,\nB,,A,B,\nB,Cho,,,\n";
     expect(readAnswerSheet(text)).toEqual({

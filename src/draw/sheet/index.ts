@@ -1,5 +1,11 @@
 export type { ChartMark } from "./chart-marks.tsx";
-export { type PaperReport, type PaperReportIdea, reportDocument } from "./report-typst.ts";
+export {
+  learnerDocument,
+  type PaperLearner,
+  type PaperReport,
+  type PaperReportIdea,
+  reportDocument,
+} from "./report-typst.ts";
 export { type SheetPicture, type SheetPictureWanted, sheetPicture } from "./sheet-picture.ts";
 export {
   keyDocument,

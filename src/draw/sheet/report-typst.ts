@@ -1,6 +1,7 @@
 /** The report of a marked pile as a document for the typesetter. All words and counts come as data; pure: the caller compiles. */
 
 import { TRAINING_CAUTION } from "../../scene/index.ts";
+import { LEARNER_TYPST } from "./learner-template.ts";
 import { REPORT_TYPST } from "./report-template.ts";
 import type { PaperHead, TypstDocument } from "./sheet-typst.ts";
 
@@ -58,4 +59,28 @@ export interface PaperReport {
 export const reportDocument = (head: PaperHead, report: PaperReport): TypstDocument => ({
   main: REPORT_TYPST,
   files: new Map([["/data.json", JSON.stringify({ ...head, ...report, caution: TRAINING_CAUTION })]]),
+});
+
+/** What one learner gets back; words as they shall stand there. */
+export interface PaperLearner {
+  readonly learner: string;
+  /** "14½ of 20". */
+  readonly marks: string;
+  readonly next: string;
+  readonly answers: readonly {
+    readonly problem: string;
+    readonly title: string;
+    readonly written: string;
+    readonly right: string;
+    readonly mark: string;
+    readonly isRight: boolean;
+    readonly ideas: readonly string[];
+  }[];
+  /** "3, 7"; empty where all are answered. */
+  readonly unanswered: string;
+}
+
+export const learnerDocument = (head: PaperHead, learner: PaperLearner): TypstDocument => ({
+  main: LEARNER_TYPST,
+  files: new Map([["/data.json", JSON.stringify({ ...head, ...learner, caution: TRAINING_CAUTION })]]),
 });
