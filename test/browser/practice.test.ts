@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from "vitest";
 import { slipOf } from "../../src/practice/index.ts";
+import { RECORD_KEY } from "../../src/web/practice/practice-store.ts";
 import { objections } from "./axe.ts";
 import { benchUnderTest } from "./bench-under-test.ts";
 import { answerWith, askedNow, goThrough, PRACTICE, settled, stage } from "./practice-person.ts";
@@ -32,11 +33,15 @@ describe("a learner", () => {
 
   it("who has it right hears of no idea", () =>
     bench.visit(async (page) => {
-      await page.getByRole("button", { name: /: The pointer face$/ }).click();
+      await page.getByRole("button", { name: /: Centre and read$/ }).click();
       expect(await goThrough(page, [])).toHaveLength(6);
       expect(await page.locator(".practice-end").textContent()).toContain(
         "No mistaken idea shows in these answers.",
       );
+      // What was cleared is watched from now on.
+      await expect
+        .poll(() => page.evaluate((key) => localStorage.getItem(key), RECORD_KEY))
+        .toContain('["cleared"');
     }, PRACTICE));
 
   it("sees after a wrong answer his own world beside the true one, and gets one like it", () =>
