@@ -7,7 +7,7 @@ import type { Learnt } from "./learner-record.ts";
 import type { Practice } from "./practice-state.ts";
 import { lengthOf, type Run } from "./run.ts";
 import { scopeOf, WHOLE_COURSE } from "./scopes.ts";
-import type { Path, Sum } from "./tutor.ts";
+import type { Path, Sum } from "./sum-up.ts";
 import { isPractised, nextThing, nextWords, placeWords, skillRows } from "./words.ts";
 
 export interface EndScreenProps {

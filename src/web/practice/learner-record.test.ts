@@ -11,7 +11,7 @@ import {
   NOTHING_LEARNT,
 } from "./learner-record.ts";
 import { readRecord, recordText } from "./record-file.ts";
-import { pathOf } from "./tutor.ts";
+import { pathOf } from "./sum-up.ts";
 import { skillRows } from "./words.ts";
 
 function answer(form: FormId, seed: number, day: string, parts: Partial<Answered> = {}): Answered {

@@ -31,7 +31,7 @@ import {
   timed,
 } from "./run.ts";
 import { MOST_RUNS } from "./run-file.ts";
-import type { Path, Sum } from "./tutor.ts";
+import type { Path, Sum } from "./sum-up.ts";
 import { createTutorClient, type TutorClient } from "./tutor-client.ts";
 
 export interface Practice {

@@ -6,13 +6,14 @@ import type { Theme } from "../../draw/index.ts";
 import type { Problem, ProblemView } from "../../practice/index.ts";
 import type { Situation } from "../../scene/index.ts";
 import { answerWords } from "./answer-words.ts";
+import type { Pin } from "./chart-pins.tsx";
 import { answerOf, optionPlaces, placeDraft } from "./draft.ts";
 import { Feedback } from "./feedback.tsx";
 import { GhostPlates } from "./ghost-plates.tsx";
 import { GiveAnswer } from "./give-answer.tsx";
 import { IdentToHear } from "./ident-to-hear.tsx";
 import type { Practice } from "./practice-state.ts";
-import { type Pin, ProblemChart, ProblemPanel } from "./problem-views.tsx";
+import { ProblemChart, ProblemPanel } from "./problem-views.tsx";
 import { type Asked, lengthOf, markedOf, optionsShown, type Run, turnsDone } from "./run.ts";
 
 export interface ProblemScreenProps {

@@ -2,24 +2,17 @@
 
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { type ChartProjection, type ChartView, fitView, Panel, type Theme } from "../../draw/index.ts";
+import { type ChartView, fitView, Panel, type Theme } from "../../draw/index.ts";
 import { direct, type LatLon } from "../../earth/index.ts";
 import type { Situation } from "../../scene/index.ts";
 import { useWorldLand } from "../catalogue/world-outlines.ts";
 import { ChartPicture } from "../chart/chart-picture.tsx";
-import { type ChartSize, panned, projectionOf, zoomed } from "../chart/chart-window.ts";
+import { panned, projectionOf, zoomed } from "../chart/chart-window.ts";
 import { listenToGround } from "../chart/ground-gestures.ts";
 import { CHART_ARROWS, chartStepNm } from "../covers/chart-arrows.ts";
 import { listenForPlace } from "../covers/listen-for-place.ts";
 import { useElementSize } from "../frame/element-size.ts";
-import { spreadLetters } from "./spread-letters.ts";
-
-export interface Pin {
-  readonly position: LatLon;
-  /** A letter to choose it by, or null for the learner's own mark. */
-  readonly letter: string | null;
-  readonly chosen: boolean;
-}
+import { frameWith, NARROWEST_PINS_NM, type Pin, Pins } from "./chart-pins.tsx";
 
 export interface ProblemChartProps {
   readonly situation: Situation;
@@ -32,9 +25,6 @@ export interface ProblemChartProps {
 const NONE: readonly never[] = [];
 const ZOOM_STEP = 1.4;
 const PAN_STEP_PX = 60;
-/** Lettered places keep away from the sheet's edge by so much of it. */
-const PINS_ROOM = 1.35;
-const NARROWEST_PINS_NM = 20;
 const PANS: Readonly<Record<string, { readonly x: number; readonly y: number }>> = {
   ArrowUp: { x: 0, y: 1 },
   ArrowDown: { x: 0, y: -1 },
@@ -137,30 +127,6 @@ export function ProblemChart({ situation, theme, pins, onPin }: ProblemChartProp
   );
 }
 
-/**
- * The places to choose among are spread over the sheet: about the view's own middle, so that none of them is favoured. `leastNm` null: no
- * narrower than the view, which shows several stations.
- */
-function frameWith(
-  view: ChartView,
-  pins: readonly Pin[],
-  { size, leastNm }: { readonly size: ChartSize; readonly leastNm: number | null },
-): ChartView {
-  if (pins.length === 0) return view;
-  const { centre, widthNm } = view;
-  const projection = projectionOf(view, size);
-  const reach = Math.max(
-    ...pins.map(({ position }) => {
-      const { x, y } = projection.toPaper(position);
-      return Math.max(
-        Math.abs(x - size.widthPx / 2) / (size.widthPx / 2),
-        Math.abs(y - size.heightPx / 2) / (size.heightPx / 2),
-      );
-    }),
-  );
-  return { centre, widthNm: Math.max(leastNm ?? widthNm, widthNm * reach * PINS_ROOM) };
-}
-
 interface DrawnProps extends ProblemChartProps {
   readonly view: ChartView;
   readonly size: { readonly widthPx: number; readonly heightPx: number };
@@ -203,41 +169,6 @@ function Drawn({ situation, theme, view, size, pins, onPin }: DrawnProps): JSX.E
         />
       )}
     </>
-  );
-}
-
-function Pins({ pins, projection }: { readonly pins: readonly Pin[]; readonly projection: ChartProjection }) {
-  const places = pins.map(({ position }) => projection.toPaper(position));
-  const letters = spreadLetters(places);
-  return (
-    <svg class="guess-marks practice-pins" aria-hidden="true">
-      {pins.map(({ letter, chosen }, at) => {
-        const [place, stands] = [places[at], letters[at]];
-        if (place === undefined || stands === undefined) return null;
-        const aside = Math.hypot(stands.x - place.x, stands.y - place.y) > 1;
-        return (
-          <g key={letter ?? "own"} data-chosen={chosen}>
-            {aside ? (
-              <>
-                <line class="pin-leader" x1={place.x} y1={place.y} x2={stands.x} y2={stands.y} />
-                <circle class="pin-place" cx={place.x} cy={place.y} r={3} />
-              </>
-            ) : null}
-            <g transform={`translate(${stands.x} ${stands.y})`}>
-              <circle class="guess-halo" r={11} />
-              <circle class="guess-ring" r={11} />
-              {letter === null ? (
-                <path class="guess-ring" d="M-5 0H5M0 -5V5" />
-              ) : (
-                <text y={4.8} text-anchor="middle">
-                  {letter}
-                </text>
-              )}
-            </g>
-          </g>
-        );
-      })}
-    </svg>
   );
 }
 

@@ -1,18 +1,8 @@
 /** What the page asks of the tutor and what it answers, as plain data that can go to a worker and back. */
 
 import { practiceWorld, type World } from "../../practice/index.ts";
-import {
-  chooseNext,
-  type Next,
-  type NextWish,
-  type Path,
-  pathOf,
-  type SecondWish,
-  type Sum,
-  type SumWish,
-  secondPrediction,
-  sumUp,
-} from "./tutor.ts";
+import { type Path, pathOf, type Sum, type SumWish, sumUp } from "./sum-up.ts";
+import { chooseNext, type Next, type NextWish, type SecondWish, secondPrediction } from "./tutor.ts";
 
 /** Where problems are set, without what cannot be sent. */
 export type Ground = Pick<World, "name" | "date" | "stations" | "land">;

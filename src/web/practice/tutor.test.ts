@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { answerBy, putDown } from "../../../test/practice-learner.ts";
 import { PRACTICE_ISLES } from "../../../test/practice-world.ts";
 import { chance, openProblem, SLIPS, type SlipId, slipBeliefs } from "../../practice/index.ts";
+import { beliefsThrough, scopeSlips } from "./beliefs.ts";
 import { type Learnt, learntAfter, NOTHING_LEARNT } from "./learner-record.ts";
 import {
   asking,
@@ -15,7 +16,8 @@ import {
   type Run,
 } from "./run.ts";
 import { MOST_SLIPS_IN_SCOPE, SCOPES, WHOLE_COURSE } from "./scopes.ts";
-import { beliefsThrough, chooseNext, scopeSlips, secondPrediction, sumUp } from "./tutor.ts";
+import { sumUp } from "./sum-up.ts";
+import { chooseNext, secondPrediction } from "./tutor.ts";
 
 const TODAY = 20_635;
 const DAY = "2026-07-01";

@@ -1,13 +1,9 @@
 /**
- * What the learner is to be asked next, and what may be said of him: diagnosis over fresh problems. Pure: everything comes in as plain data,
+ * What the learner is to be asked next: diagnosis over fresh problems. Pure: everything comes in as plain data,
  * so that it runs beside the page as well as in it.
  */
 
 import {
-  afterAnswer,
-  afterRemedy,
-  atNextSession,
-  type Belief,
   type Candidate,
   chance,
   diagnosisIsDone,
@@ -16,9 +12,6 @@ import {
   type Form,
   type FormId,
   firedSlips,
-  fires,
-  hypothesisSpace,
-  isRight,
   MOST_SEED,
   type Mode,
   makeProblem,
@@ -27,21 +20,16 @@ import {
   openProblem,
   type Problem,
   type ProblemCode,
-  priorBelief,
-  SKILL_IDS,
   type SkillId,
   type SlipId,
-  type Standing,
   slipBeliefs,
   slipOf,
-  standing,
-  unsettledBelief,
   type World,
-  withNeeds,
 } from "../../practice/index.ts";
-import { itemAnswer, type Learnt, type PracticeEvent, slipsOfSkill } from "./learner-record.ts";
-import { type Believed, optionsShown, type Plan, placeOf, type Run } from "./run.ts";
-import { MOST_SLIPS_IN_SCOPE, scopeOf, slipsOf } from "./scopes.ts";
+import { type BeliefAfter, beliefsThrough, believedOf, presentOf, scopeSlips } from "./beliefs.ts";
+import { type Learnt, slipsOfSkill } from "./learner-record.ts";
+import { type Believed, optionsShown, placeOf, type Run } from "./run.ts";
+import { scopeOf, slipsOf } from "./scopes.ts";
 
 type KnownForm = Form & { readonly id: FormId };
 
@@ -49,61 +37,6 @@ type KnownForm = Form & { readonly id: FormId };
 const CANDIDATES = 30;
 /** Seeds tried for one of them. */
 const MOST_TRIES = 12;
-const GUESSING_FROM = 0.5;
-/** Answers older than these say little of today. */
-const EVENTS_LOOKED_BACK = 400;
-
-/** The ideas told apart in a run. */
-export function scopeSlips(plan: Plan, formsAsked: readonly FormId[] = []): readonly SlipId[] {
-  switch (plan.kind) {
-    case "find":
-      return scopeOf(plan.scope)?.slips ?? [];
-    case "skill": {
-      const own = slipsOfSkill(plan.skill);
-      const needed = slipsOf(withNeeds([plan.skill])).filter((slip) => !own.includes(slip));
-      return [...own, ...needed].slice(0, MOST_SLIPS_IN_SCOPE);
-    }
-    case "review":
-    case "set":
-      return slipsOf(FORMS.filter(({ id }) => formsAsked.includes(id)).flatMap(({ skills }) => skills));
-  }
-}
-
-const baseOf = (slips: readonly SlipId[]) => slips.map((id) => ({ id, base: slipOf(id).base }));
-
-/** What is believed before and after each event that speaks of the scope; the last is the present. */
-export function beliefsThrough(
-  events: readonly PracticeEvent[],
-  slips: readonly SlipId[],
-): readonly { readonly event: PracticeEvent | null; readonly belief: Belief<SlipId> }[] {
-  let belief = priorBelief(hypothesisSpace(baseOf(slips)));
-  const through: { event: PracticeEvent | null; belief: Belief<SlipId> }[] = [{ event: null, belief }];
-  let day: string | null = null;
-  for (const event of events.slice(-EVENTS_LOOKED_BACK)) {
-    if (event.kind !== "answer" || !slips.some((slip) => fires(event.item, slip))) continue;
-    if (day !== null && event.day !== day) belief = atNextSession(belief);
-    day = event.day;
-    const answer = itemAnswer(event);
-    if (event.followUp !== null && isRight(answer))
-      belief = slips.includes(event.followUp) ? afterRemedy(belief, event.followUp) : belief;
-    else belief = afterAnswer(belief, event.item, answer);
-    through.push({ event, belief });
-  }
-  return through;
-}
-
-const presentOf = (events: readonly PracticeEvent[], slips: readonly SlipId[]): Belief<SlipId> =>
-  beliefsThrough(events, slips).at(-1)?.belief ?? priorBelief(hypothesisSpace(baseOf(slips)));
-
-function believedOf(belief: Belief<SlipId>): Believed {
-  const held = slipBeliefs(belief);
-  const slips: Partial<Record<SlipId, number>> = {};
-  belief.space.slips.forEach((slip, at) => {
-    slips[slip] = Math.round((held[at] ?? 0) * 1000) / 1000;
-  });
-  return { slips, guessing: unsettledBelief(belief) >= GUESSING_FROM };
-}
-
 export type Next =
   | {
       readonly kind: "problem";
@@ -202,10 +135,7 @@ function modeFor(form: KnownForm, { skills }: Learnt): Mode {
 }
 
 /** Whether the answers of this run have settled what is believed. */
-function isKnownEnough(
-  run: Run,
-  through: readonly { readonly event: PracticeEvent | null; readonly belief: Belief<SlipId> }[],
-): boolean {
+function isKnownEnough(run: Run, through: readonly BeliefAfter[]): boolean {
   const first = through.findIndex(({ event }) => event !== null && event.at >= run.startedAt);
   if (first < 0) return false;
   return diagnosisIsDone(through.slice(first - 1).map(({ belief }) => slipBeliefs(belief)));
@@ -319,58 +249,4 @@ export function secondPrediction(world: World, { like, slip, run, learnt, seed }
   const scope = [...new Set([...scopeSlips(run.plan, [form.id]), slip])];
   const believed = believedOf(presentOf(learnt.events, scope));
   return { kind: "problem", code: problem.code, believed, followUp: slip };
-}
-
-/** How likely the ideas in the way of a skill are held, by skill; a skill that was never asked has none. */
-export type Path = Readonly<Partial<Record<SkillId, Readonly<Partial<Record<SlipId, number>>>>>>;
-
-/** Each skill judged over its own ideas alone: few, so that right answers clear them soon. */
-export function pathOf({ learnt }: Pick<SumWish, "learnt">): Path {
-  const path: Partial<Record<SkillId, Readonly<Partial<Record<SlipId, number>>>>> = {};
-  for (const skill of SKILL_IDS)
-    if (learnt.skills[skill] !== undefined) {
-      const slips = slipsOfSkill(skill);
-      path[skill] = slips.length === 0 ? {} : believedOf(presentOf(learnt.events, slips)).slips;
-    }
-  return path;
-}
-
-/** What may be said of the learner over the ideas of a run. */
-export interface Sum {
-  readonly standing: Standing<SlipId>;
-  readonly path: Path;
-}
-
-export interface SumWish {
-  readonly run: Run;
-  readonly learnt: Learnt;
-}
-
-/** An idea is named only where some answer has followed it: what is merely common is nobody's yet. */
-export function sumUp({ run, learnt }: SumWish): Sum {
-  const slips = scopeSlips(
-    run.plan,
-    run.turns.map(({ form }) => form),
-  );
-  const answers = learnt.events.flatMap((event) =>
-    event.kind === "answer" && (event.followUp === null || !isRight(itemAnswer(event))) ? [event] : [],
-  );
-  const history = answers.map((event) => ({ form: event.form, item: event.item, answer: itemAnswer(event) }));
-  const stands = standing(presentOf(learnt.events, slips), history);
-  const followed = (slip: SlipId): boolean =>
-    answers.some(({ item, pick }) => pick !== 0 && item.slipOptions[slip] === pick);
-  return {
-    path: pathOf({ learnt }),
-    standing:
-      stands.kind === "just-guessing"
-        ? stands
-        : {
-            kind: "slips",
-            slips: stands.slips.map((one) =>
-              (one.standing === "likely" || one.standing === "maybe") && !followed(one.slip)
-                ? { slip: one.slip, standing: "open" }
-                : one,
-            ),
-          },
-  };
 }

@@ -18,7 +18,7 @@ import {
 import { type Learnt, slipsOfSkill } from "./learner-record.ts";
 import type { Plan } from "./run.ts";
 import { scopeOf, WHOLE_COURSE } from "./scopes.ts";
-import type { Path } from "./tutor.ts";
+import type { Path } from "./sum-up.ts";
 
 /** Where a skill stands for this learner. `flown`: no problem practises it, it is flown. */
 export type SkillPlace = SkillStanding | "locked" | "flown";
