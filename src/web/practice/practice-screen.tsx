@@ -1,10 +1,6 @@
 /** Practice as it fills the page: the start, a run, or its end. */
 
 import "./practice.css";
-import "./practice-problem.css";
-import "./practice-answer.css";
-import "./practice-feedback.css";
-import "./practice-small.css";
 import type { ReadonlySignal } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useMemo, useState } from "preact/hooks";
