@@ -82,6 +82,15 @@ async function toEnd(page) {
   }
 }
 
+/** Makes a set, looks at a problem that needs the chart, and has its key shown. @param {Page} page */
+async function makeSet(page) {
+  await page.getByLabel("Title, at the head of the sheet").fill("Tuesday's spokes");
+  await press(page, "Make the set");
+  await page.locator(".set-list button").nth(2).click();
+  await press(page, "Show the key");
+  await page.locator(".set-key").waitFor();
+}
+
 /** @type {readonly Picture[]} */
 const PICTURES = [
   { name: "bench", words: "The bench as `npm start` opens it: four views of one scene, in step." },
@@ -231,6 +240,20 @@ const PICTURES = [
     touch: true,
     at: "#practice",
     act: (page) => toEnd(page),
+  },
+  {
+    name: "problem-sets",
+    words: "The instructor's desk: a set made of wishes, a problem as the learner sees it, and its key.",
+    at: "#sets",
+    act: (page) => makeSet(page),
+  },
+  {
+    name: "problem-sets-laptop",
+    words: "The same at 1024 by 768, dark.",
+    size: SMALL,
+    dark: true,
+    at: "#sets",
+    act: (page) => makeSet(page),
   },
   { name: "laptop", words: "At 1024 by 768.", size: SMALL },
   { name: "phone", words: "On a phone.", size: PHONE, touch: true },

@@ -82,7 +82,6 @@ describe("needlework problems", () => {
     [["--land", "x.yaml"], 2, /--land has no place here: the isles have their own/],
     [["none.yaml"], 1, /^none\.yaml: no such file or folder/],
     [["--json", "--qti", "x"], 2, /ask for one of them/],
-    [["--skills", "racetrack"], 1, /^No form of problem practises what is asked for$/m],
     [["p1.abc.0000000"], 1, /the link was changed on its way here/],
   ])("refuses %j with exit %i and a sentence", async (args, code, says) => {
     const ended = await problems(...args);

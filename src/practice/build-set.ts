@@ -54,7 +54,6 @@ export function buildSet(world: World, wishes: Wishes): SetBuilt {
   if (!Number.isInteger(seed) || seed < 0 || seed >= 2 ** 32)
     throw new RangeError(`a set's seed is a whole number from 0 to ${2 ** 32 - 1}, got ${seed}`);
   const forms = formsFor(wishes);
-  if (forms.length === 0) return { kind: "none", says: "No form of problem practises what is asked for." };
   const luck = chance(seed);
   const problems: Problem[] = [];
   const barren = new Set<string>();
