@@ -17,6 +17,7 @@ import {
   type SlipId,
   sheetProblem,
 } from "../../src/practice/index.ts";
+import { nextSkill, stepBack } from "../../src/practice/pile/next-thing.ts";
 import { PRACTICE_ISLES } from "../practice-world.ts";
 
 const setOf = (skills: readonly SkillId[], mode: Mode, count = 20, seed = 3): ProblemSet => {
@@ -156,12 +157,15 @@ describe("half a mark", () => {
 
 describe("a digit carried wrongly that an idea gives too", () => {
   it("is the idea's, and has no half mark", () => {
-    const seeds = Array.from({ length: 80 }, (_, seed) => problemOf("read-radial", "tell", seed));
+    const seeds = (["read-radial", "centre-course", "measure-radial", "plan-heading"] as const).flatMap(
+      (form) => Array.from({ length: 80 }, (_, seed) => problemOf(form, "tell", seed)),
+    );
     const found = seeds.flatMap((problem) =>
       problem.slipAnswers.flatMap(({ slip, answer }) => {
         if (answer.kind !== "direction" || problem.truth.kind !== "direction") return [];
+        const { deg = 0 } = problem.case.tolerance;
         const away = Math.abs(((answer.deg - problem.truth.deg + 540) % 360) - 180);
-        return Math.abs(away - 10) <= 2 ? [{ problem, slip, answer }] : [];
+        return Math.abs(away - 10) < deg && deg < 3 ? [{ problem, slip, answer }] : [];
       }),
     )[0];
     if (found === undefined) throw new Error("no such problem");
@@ -242,15 +246,26 @@ describe("the class", () => {
   });
 
   it("is not ready while an idea that stands in the way is held", () => {
-    const rows = set.problems.map((problem, at) => {
+    const long = setOf(["centre-and-read"], "tell", 30);
+    let followed = 0;
+    const rows = long.problems.map((problem, at) => {
       const own = problem.slipAnswers.find(({ slip }) => slip === "selector-is-radial");
-      return own === undefined || problem.mode === "choose"
-        ? (right("Ana")[at] ?? "")
-        : `Ana,${at + 1},${answerText(own.answer)}`;
+      if (own !== undefined) followed += 1;
+      return `Ana,${at + 1},${quoted(answerText(own !== undefined && followed <= 5 ? own.answer : problem.truth))}`;
     });
-    const pile = marked(set, [...rows.reverse()]);
-    expect(pile.classView.slips[0]?.slip).toBe("selector-is-radial");
-    expect(pile.classView.readiness?.ready).toBe(0);
+    const pile = marked(long, rows);
+    const rights = long.problems.map((problem, at) => `Ana,${at + 1},${quoted(answerText(problem.truth))}`);
+    expect(marked(long, rights).classView.readiness?.ready).toBe(1);
+    expect(pile.classView.readiness).toMatchObject({ skill: "to-from-halves", ready: 0 });
+  });
+
+  it("is sent back, guessing, to what most problems build on, and on to what builds on most", () => {
+    const problems = [
+      ...[1, 2, 3].map((seed) => problemOf("side-call", "choose", seed)),
+      problemOf("minutes-out", "tell", 1),
+    ];
+    expect(stepBack(setFrom(problems))).toBe("centre-and-read");
+    expect(nextSkill(setFrom(problems))).toBe("dots-to-degrees");
   });
 
   it("is not judged by a set that asks too little", () => {
