@@ -134,7 +134,8 @@ function reflectedIdent(
   if (!record.fields.has("station")) {
     const station = position && nearestWithRadials([...stations.own, ...stations.table], position);
     if (station) return station.ident;
-    if (position && !stations.incomplete)
+    // One that could not be read may have radials, and has a fault of its own.
+    if (position && !stations.incomplete && stations.idents.size === stations.own.length)
       addFault(
         reading,
         "no-radials",
