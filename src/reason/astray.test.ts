@@ -201,6 +201,11 @@ it("a needle's width is nothing to speak of", () => {
   expect(off(-0.21)?.astrayDeg).toBeCloseTo(-0.21, 9);
 });
 
+it("a test signal leads nobody astray: what is read of it is no place", () => {
+  const vot = { ...TXJ, kind: "VOT", vorClass: null, dmeChannel: null } as const;
+  expect(ledAstray(readingOf({ at: onRadial(TXJ, 246, 1), stations: [vot], errorDeg: 5 }))).toBeNull();
+});
+
 describe("what a misled receiver reads", () => {
   it.each(["NAV1.needle", "panel"])("is not told in the steps that speak while %s is covered", (cover) => {
     for (const setup of BENT) {

@@ -201,6 +201,10 @@ describe("the reason of what is measured, of several reflectors", () => {
       { stations: [vot], at: onRadial(TXJ, 246, 1) },
     );
     expect(reason.title).toBe("As the signal has it");
+    const doppler = { ...CLEAN, kind: "doppler", reflectors: [HANGAR] } as const;
+    expect(reasonOf(doppler, { stations: [vot], at: onRadial(TXJ, 246, 1) }).title).toBe(
+      "As the signal has it",
+    );
     expect(reason.sentence).toBe(
       "The signal reads 360.0 where it is sent as 360.0: its two 30 Hz tones are in phase to every side, and nothing disturbs them here.",
     );
