@@ -261,10 +261,10 @@ describe("the class", () => {
 
   it("is sent back, guessing, to what most problems build on, and on to what builds on most", () => {
     const problems = [
-      ...[1, 2, 3].map((seed) => problemOf("side-call", "choose", seed)),
-      problemOf("minutes-out", "tell", 1),
+      ...[1, 2, 3].map((seed) => problemOf("minutes-out", "tell", seed)),
+      problemOf("side-call", "choose", 1),
     ];
-    expect(stepBack(setFrom(problems))).toBe("centre-and-read");
+    expect(stepBack(setFrom(problems))).toBe("four-directions");
     expect(nextSkill(setFrom(problems))).toBe("dots-to-degrees");
   });
 
@@ -298,5 +298,9 @@ describe("the class", () => {
       "radial",
       "reciprocal",
     ]);
+    const chosen = problemOf("read-radial", "choose", 4);
+    const letters = letteredOptions(chosen).map(({ letter }) => `${letter},1,${letter}`);
+    expect(letters.length).toBeGreaterThan(2);
+    expect(marked(setFrom([chosen]), letters).items.map(({ offsets }) => offsets)).toEqual([[]]);
   });
 });
