@@ -1,7 +1,7 @@
 // @ts-check
-// Why: the bench promises to follow the hand. This drives the real page in headless Chromium as a hand would, five seconds of dragging
-// the aircraft and five of turning the course with the needle field on, with the processor slowed 1 and 4 times, and prints what the
-// frames and the hand had to wait. Usage: npm run bench:web
+// Why: the bench promises to follow the hand. This drives the real page in headless Chromium as a hand would, five seconds each of
+// dragging the aircraft and turning the course, with the needle field on and with the pictures of the signal, with the processor slowed 1
+// and 4 times, and prints what the frames and the hand had to wait. Usage: npm run bench:web
 
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -35,7 +35,8 @@ function watchInPage() {
       channel.port2.postMessage(null);
     });
   };
-  for (const kind of ["pointermove", "wheel"]) addEventListener(kind, hand, { capture: true, passive: true });
+  for (const kind of ["pointermove", "wheel", "keydown"])
+    addEventListener(kind, hand, { capture: true, passive: true });
 }
 
 /** @param {readonly number[]} values @param {number} share */
@@ -118,6 +119,40 @@ await runScript(async () => {
         await page.mouse.wheel(0, 100);
         await page.waitForTimeout(8);
       });
+    }
+    await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+    await page.getByRole("button", { name: /^Field/ }).click();
+    await page.getByRole("radio", { name: "Nothing", exact: true }).first().check();
+    await page.keyboard.press("Escape");
+    for (const rate of SLOWED) {
+      for (const picture of ["Composite", "Angle"]) {
+        await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+        await page.getByRole("button", { name: picture, exact: true }).click();
+        await page.waitForTimeout(1000);
+        await cdp.send("Emulation.setCPUThrottlingRate", { rate });
+        const box = await dart.boundingBox();
+        if (box === null) throw new Error("the aircraft is not on the sheet");
+        const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+        await page.mouse.move(middle.x, middle.y);
+        await page.mouse.down();
+        await measure(page, `drag, signal: ${picture.toLowerCase()}`, rate, (at) =>
+          page.mouse.move(middle.x + 120 * Math.sin(at * 12), middle.y + 60 * Math.sin(at * 17)),
+        );
+        await page.mouse.move(middle.x, middle.y);
+        await page.mouse.up();
+      }
+      await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+      await page.getByRole("button", { name: "Enlarge the signal" }).click();
+      const course = page.getByRole("spinbutton", { name: "NAV1 course", exact: true });
+      await course.focus();
+      await page.waitForTimeout(1000);
+      await cdp.send("Emulation.setCPUThrottlingRate", { rate });
+      await measure(page, "turn, all pictures of the signal", rate, async () => {
+        await page.keyboard.press("ArrowUp");
+        await page.waitForTimeout(8);
+      });
+      await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
+      await page.getByRole("button", { name: "Shrink the signal" }).click();
     }
   } finally {
     await context.close();

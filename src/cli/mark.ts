@@ -45,7 +45,7 @@ export const MARK: Command = {
     json: { help: "print all that was found as JSON" },
     date: WISH_OPTIONS.date,
   },
-  example: "needlework mark set.yaml answers.csv",
+  example: "needlework mark demo/sets/reading-the-panel.yaml demo/sets/reading-the-panel.answers.csv",
   run: async (call) => {
     const output = call.text("output");
     if (output !== undefined && call.has("json"))
