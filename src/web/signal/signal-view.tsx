@@ -4,7 +4,7 @@
  */
 
 import type { ComponentChildren, JSX } from "preact";
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
 import { type Theme, TwoWaves } from "../../draw/index.ts";
 import { isCovered, isReceiverCovered } from "../../scene/index.ts";
 import { type ElementSize, useElementSize } from "../frame/element-size.ts";
@@ -37,11 +37,24 @@ export function SignalView(props: SignalViewProps): JSX.Element {
   const size = useElementSize(holder);
   const { several } = pictureChoice();
   const all = size !== null && hasRoomForAll(size);
+  const section = useRef<HTMLElement>(null);
+  // The tie comes once the page stands; it is nothing to wait for.
+  useEffect(() => {
+    let end: (() => void) | null = null;
+    let over = false;
+    void import("./tie-line.ts").then(({ tieLine }) => {
+      if (!over && section.current !== null) end = tieLine(section.current, bench);
+    });
+    return () => {
+      over = true;
+      end?.();
+    };
+  }, [bench]);
   useLayoutEffect(() => {
     several.value = all;
   }, [several, all]);
   return (
-    <section class="sheet signal" aria-label="Signal" tabIndex={-1}>
+    <section ref={section} class="sheet signal" aria-label="Signal" tabIndex={-1}>
       {props.headed ? <PictureTabs /> : null}
       {props.children}
       <div class="signal-plot" ref={holder}>
