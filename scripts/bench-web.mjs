@@ -141,18 +141,16 @@ await runScript(async () => {
         await page.mouse.move(middle.x, middle.y);
         await page.mouse.up();
       }
-      await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
-      await page.getByRole("button", { name: "Enlarge the signal" }).click();
-      const course = page.getByRole("spinbutton", { name: "NAV1 course", exact: true });
-      await course.focus();
-      await page.waitForTimeout(1000);
-      await cdp.send("Emulation.setCPUThrottlingRate", { rate });
-      await measure(page, "turn, all pictures of the signal", rate, async () => {
-        await page.keyboard.press("ArrowUp");
+      const face = await page
+        .getByRole("slider", { name: /course/i })
+        .first()
+        .boundingBox();
+      if (face === null) throw new Error("no course card is shown");
+      await page.mouse.move(face.x + face.width / 2, face.y + face.height / 2);
+      await measure(page, "turn, signal: angle", rate, async () => {
+        await page.mouse.wheel(0, 100);
         await page.waitForTimeout(8);
       });
-      await cdp.send("Emulation.setCPUThrottlingRate", { rate: 1 });
-      await page.getByRole("button", { name: "Shrink the signal" }).click();
     }
   } finally {
     await context.close();

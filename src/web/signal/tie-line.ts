@@ -52,7 +52,8 @@ export function tieLine(section: HTMLElement, bench: Bench): () => void {
   const draw = () => {
     frame = 0;
     const lit = bench.lit.peek()?.parts.includes("radial") ?? false;
-    const shown = (section.matches(":hover, :focus-within") || lit) && bench.scene.peek().covers.length === 0;
+    const shown =
+      (section.matches(":hover, :has(:focus-visible)") || lit) && bench.scene.peek().covers.length === 0;
     const { from, to } = shown ? ends(section, bench.attended.peek()) : { from: null, to: [] };
     if (from === null || to.length === 0) {
       svg.remove();
